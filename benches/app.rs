@@ -1,0 +1,5 @@
+//! Benches of the room `app`.
+
+fn main() {
+    divan::main();
+}

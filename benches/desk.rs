@@ -1,0 +1,5 @@
+//! Benches of the room `desk`.
+
+fn main() {
+    divan::main();
+}

@@ -1,0 +1,5 @@
+//! Benches of the room `findings`.
+
+fn main() {
+    divan::main();
+}

@@ -1,0 +1,5 @@
+//! Benches of the room `growth`.
+
+fn main() {
+    divan::main();
+}

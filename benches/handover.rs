@@ -1,0 +1,5 @@
+//! Benches of the room `handover`.
+
+fn main() {
+    divan::main();
+}

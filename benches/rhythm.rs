@@ -1,0 +1,5 @@
+//! Benches of the room `rhythm`.
+
+fn main() {
+    divan::main();
+}

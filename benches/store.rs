@@ -1,0 +1,5 @@
+//! Benches of the room `store`.
+
+fn main() {
+    divan::main();
+}

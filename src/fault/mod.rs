@@ -1,0 +1,1 @@
+//! Room to be built.

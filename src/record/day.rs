@@ -1,0 +1,274 @@
+//! The last 24 hours and what is found before the feed: counts, nappies, weights, danger signs.
+//!
+//! Everything here may be missing, and missing is never read as fine.
+
+use serde::{Deserialize, Serialize};
+
+use super::error::in_range;
+use super::word::words;
+use super::{Coded, Grams, Millilitres, RecordError, ScaleStep, TenthsCelsius};
+
+words!(
+    /// The colour of stool, from first to later days.
+    StoolColour {
+        /// Black or dark green, tarry.
+        Black = "black",
+        /// Greenish or brown, loosening.
+        Green = "green",
+        /// Yellow, loose.
+        Yellow = "yellow",
+        /// Pale, chalky: never expected.
+        Pale = "pale",
+        /// With blood: never expected.
+        Bloody = "bloody",
+    }
+);
+
+words!(
+    /// How far yellow skin is seen.
+    Jaundice {
+        /// Looked for, none.
+        None = "none",
+        /// Face only.
+        Face = "face",
+        /// Face and body.
+        Body = "body",
+        /// To hands and feet, or very deep.
+        Extensive = "extensive",
+    }
+);
+
+words!(
+    /// Danger signs of the baby that are asked and looked for.
+    BabyDanger {
+        /// Hard to wake, or does not respond as usual.
+        HardToWake = "hard_to_wake",
+        /// Floppy.
+        Floppy = "floppy",
+        /// A fit.
+        Fit = "fit",
+        /// Fast, laboured or grunting breathing.
+        Breathing = "breathing",
+        /// Blue, grey, mottled or very pale.
+        Colour = "colour",
+        /// Green vomit.
+        GreenVomit = "green_vomit",
+        /// Bulging soft spot.
+        BulgingFontanelle = "bulging_fontanelle",
+        /// A rash that does not fade under pressure.
+        Rash = "rash",
+        /// Redness or pus at the cord.
+        Cord = "cord",
+        /// Will not feed at all.
+        NotFeeding = "not_feeding",
+        /// Yellow within the first 24 hours of life.
+        JaundiceFirstDay = "jaundice_first_day",
+        /// Swollen, tense belly.
+        Distension = "distension",
+    }
+);
+
+words!(
+    /// Danger signs of the mother that are asked for.
+    MotherDanger {
+        /// Sudden or growing heavy bleeding, or faintness with it.
+        Bleeding = "bleeding",
+        /// Fever, shivering, belly pain or offensive loss.
+        Infection = "infection",
+        /// Headache with changed sight, nausea or vomiting.
+        Headache = "headache",
+        /// Pain or swelling in one calf.
+        Calf = "calf",
+        /// Short of breath or chest pain.
+        Chest = "chest",
+        /// Confused, mottled, passing no urine.
+        Sepsis = "sepsis",
+        /// Spreading hot red breast, or a lump that may be an abscess.
+        Breast = "breast",
+        /// Thoughts of harming herself or the baby, or strange beliefs.
+        Mind = "mind",
+    }
+);
+
+/// What was asked about the last 24 hours. A field that is `None` was not asked or not known.
+#[derive(Debug, Clone, PartialEq, Eq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct LastDay {
+    /// Feeds at the breast.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub feeds: Option<u8>,
+    /// Wet nappies.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub wet: Option<u8>,
+    /// Dirty nappies.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub dirty: Option<u8>,
+    /// The latest stool's colour.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub stool: Option<StoolColour>,
+    /// Pink or brick-red staining (urates) seen.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub urates: Option<bool>,
+    /// Hours since the last wet nappy.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub hours_since_wet: Option<u8>,
+    /// Expressed milk given.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub expressed_ml: Option<Millilitres>,
+    /// Formula or donor milk given.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub supplement_ml: Option<Millilitres>,
+    /// Needs waking for most feeds.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub sleepy: Option<bool>,
+    /// How far yellow skin is seen.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub jaundice: Option<Jaundice>,
+    /// The baby's temperature.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub temperature: Option<TenthsCelsius>,
+    /// Danger signs of the baby: `None` not asked, empty asked and none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub baby_danger: Option<Vec<Coded<BabyDanger>>>,
+    /// Danger signs of the mother: `None` not asked, empty asked and none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub mother_danger: Option<Vec<Coded<MotherDanger>>>,
+}
+
+/// The most feeds, or nappies of a kind, that a day is taken to hold.
+pub const COUNT_MOST: u8 = 40;
+
+impl LastDay {
+    /// Checks the counts.
+    ///
+    /// # Errors
+    /// A count above [`COUNT_MOST`], or more than 96 hours since a wet nappy.
+    pub fn checked(self) -> Result<Self, RecordError> {
+        for (what, count) in [
+            ("feeds", self.feeds),
+            ("wet nappies", self.wet),
+            ("dirty nappies", self.dirty),
+        ] {
+            in_range(what, count.unwrap_or(0).into(), 0, COUNT_MOST.into())?;
+        }
+        in_range(
+            "hours since a wet nappy",
+            self.hours_since_wet.unwrap_or(0).into(),
+            0,
+            96,
+        )?;
+        Ok(self)
+    }
+
+    /// This, with whatever a later answer says put over it.
+    pub fn overlaid(&self, later: &Self) -> Self {
+        Self {
+            feeds: later.feeds.or(self.feeds),
+            wet: later.wet.or(self.wet),
+            dirty: later.dirty.or(self.dirty),
+            stool: later.stool.or(self.stool),
+            urates: later.urates.or(self.urates),
+            hours_since_wet: later.hours_since_wet.or(self.hours_since_wet),
+            expressed_ml: later.expressed_ml.or(self.expressed_ml),
+            supplement_ml: later.supplement_ml.or(self.supplement_ml),
+            sleepy: later.sleepy.or(self.sleepy),
+            jaundice: later.jaundice.or(self.jaundice),
+            temperature: later.temperature.or(self.temperature),
+            baby_danger: later
+                .baby_danger
+                .clone()
+                .or_else(|| self.baby_danger.clone()),
+            mother_danger: later
+                .mother_danger
+                .clone()
+                .or_else(|| self.mother_danger.clone()),
+        }
+    }
+}
+
+words!(
+    /// When a weight was taken, as to a feed.
+    WeighingMoment {
+        /// Not tied to a feed.
+        Routine = "routine",
+        /// Just before a feed.
+        BeforeFeed = "before_feed",
+        /// Just after a feed.
+        AfterFeed = "after_feed",
+    }
+);
+
+/// A weight as the scale showed it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Weighing {
+    /// The weight.
+    pub grams: Grams,
+    /// The scale's step, if known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub step: Option<ScaleStep>,
+    /// Whether the baby wore clothes or a nappy.
+    pub clothed: bool,
+    /// When, as to a feed.
+    pub moment: WeighingMoment,
+}
+
+/// One nappy changed during the visit.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Nappy {
+    /// Wet.
+    pub wet: bool,
+    /// Heavy for its size.
+    #[serde(default)]
+    pub heavy: bool,
+    /// The stool's colour, if it was dirty.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stool: Option<StoolColour>,
+    /// Pink or brick-red staining.
+    #[serde(default)]
+    pub urates: bool,
+}
+
+words!(
+    /// The breasts before the feed.
+    BreastState {
+        /// Soft.
+        Soft = "soft",
+        /// Filling.
+        Filling = "filling",
+        /// Full, tight, hard.
+        Engorged = "engorged",
+        /// A red or hot area.
+        Red = "red",
+        /// A lump.
+        Lump = "lump",
+    }
+);
+
+words!(
+    /// The nipples before the feed.
+    NippleBefore {
+        /// Nothing remarkable.
+        Intact = "intact",
+        /// Flat.
+        Flat = "flat",
+        /// Turned in.
+        Inverted = "inverted",
+        /// Sore or red.
+        Sore = "sore",
+        /// Cracked or blistered.
+        Cracked = "cracked",
+        /// Bleeding.
+        Bleeding = "bleeding",
+    }
+);
+
+/// Breast and nipple on one side before the feed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+pub struct BreastBefore {
+    /// Which side.
+    pub side: super::Side,
+    /// The breast.
+    pub breast: BreastState,
+    /// The nipple.
+    pub nipple: NippleBefore,
+}

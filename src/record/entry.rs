@@ -1,0 +1,177 @@
+//! One entry of the journal: its number, its two times, and what happened.
+
+use serde::{Deserialize, Serialize};
+
+use super::{
+    Adjustment, At, BabyState, BreastAfter, BreastBefore, EndedBy, Hold, Label, LastDay, Nappy,
+    NippleAfter, Pain, PlanItem, Side, Sign, SignState, Text, WallTime, Weighing,
+};
+
+/// One entry. Entries are only ever added.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Entry {
+    /// 1 for the first; each one more than the one before.
+    pub seq: u32,
+    /// Since the visit began.
+    pub at: At,
+    /// On the wall.
+    pub wall: WallTime,
+    /// What happened.
+    pub what: What,
+}
+
+/// What happened. The stored kind of each is its name in small letters with underscores.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", tag = "kind", content = "body")]
+pub enum What {
+    /// Facts of the last 24 hours were asked.
+    LastDay(LastDay),
+    /// A weight was taken.
+    Weighed(Weighing),
+    /// A nappy was changed.
+    Nappy(Nappy),
+    /// Breast and nipple were looked at before the feed.
+    BreastBefore(BreastBefore),
+    /// A feed began: baby on.
+    FeedStarted {
+        /// At which breast.
+        side: Side,
+        /// In which hold.
+        hold: Hold,
+    },
+    /// One jaw movement.
+    Suck,
+    /// One jaw movement with a swallow.
+    SuckSwallow,
+    /// A swallow alone.
+    Swallow,
+    /// From a time on, nobody looked. The time may lie before the entry's own.
+    UnwatchedFrom {
+        /// Since when.
+        from: At,
+    },
+    /// From here on somebody looks again.
+    UnwatchedTo,
+    /// The baby came off.
+    BabyOff,
+    /// The baby went on again.
+    BabyOn,
+    /// The hold changed.
+    HoldChanged {
+        /// To which.
+        hold: Hold,
+    },
+    /// A sign changed; no state takes it back to "not looked yet".
+    SignChanged {
+        /// Which.
+        sign: Sign,
+        /// To what.
+        state: Option<SignState>,
+    },
+    /// Pain was told.
+    Pain {
+        /// How much; nothing for "cannot say".
+        score: Pain,
+    },
+    /// An adjustment was tried.
+    AdjustmentTried {
+        /// What.
+        what: Adjustment,
+    },
+    /// A note was written.
+    Note {
+        /// Its words.
+        text: Text,
+    },
+    /// The feed ended.
+    FeedEnded {
+        /// By whom.
+        by: EndedBy,
+    },
+    /// The nipple was looked at after the feed.
+    NippleAfter {
+        /// How it was.
+        nipple: NippleAfter,
+    },
+    /// The breast was felt after the feed.
+    BreastAfter {
+        /// How it was.
+        breast: BreastAfter,
+    },
+    /// The baby's state after the feed.
+    BabyState {
+        /// How it was.
+        state: BabyState,
+    },
+    /// A touch came that the screen could not resolve.
+    TouchUnresolved,
+    /// A finding was acknowledged.
+    FindingAcknowledged {
+        /// The rule's id.
+        rule: String,
+        /// By whom.
+        by: Label,
+    },
+    /// Something was agreed.
+    PlanItem(PlanItem),
+    /// When to look again.
+    NextLook {
+        /// When it is due.
+        due: WallTime,
+    },
+    /// The visit was signed.
+    Signed {
+        /// By whom.
+        by: Label,
+    },
+    /// The record was shown as codes.
+    ShownAsCode {
+        /// The transfer's number.
+        transfer: u32,
+        /// How many pieces.
+        pieces: u8,
+    },
+    /// The desk's receipt was typed in and fitted.
+    ReceiptTaken {
+        /// Its digits.
+        receipt: String,
+    },
+    /// A correction: the entry named is taken back. Nothing is deleted.
+    Struck {
+        /// The number of the entry that is taken back.
+        entry: u32,
+    },
+    /// An entry that a newer version wrote, kept as it was stored.
+    #[serde(skip)]
+    Unknown {
+        /// Its kind as stored.
+        kind: String,
+        /// Its body as stored (JSON).
+        body: String,
+    },
+}
+
+impl What {
+    /// Whether it may still be added after signing: it changes nothing that was seen.
+    pub const fn is_after_signing(&self) -> bool {
+        matches!(self, Self::ShownAsCode { .. } | Self::ReceiptTaken { .. })
+    }
+
+    /// Whether it is a single tap on one of the pads (the entries that are many).
+    pub const fn is_tap(&self) -> bool {
+        matches!(self, Self::Suck | Self::SuckSwallow | Self::Swallow)
+    }
+
+    /// Whether "take back" at the bedside may take it back.
+    pub const fn can_be_taken_back(&self) -> bool {
+        !matches!(
+            self,
+            Self::Signed { .. }
+                | Self::ShownAsCode { .. }
+                | Self::ReceiptTaken { .. }
+                | Self::Struck { .. }
+                | Self::FindingAcknowledged { .. }
+                | Self::Unknown { .. }
+        )
+    }
+}

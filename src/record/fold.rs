@@ -1,0 +1,234 @@
+//! Folding a journal into what the visit knows. Pure: the same journal gives the same visit.
+//!
+//! Folding never fails. What does not fit (a tap with no feed running, say) is kept in the journal
+//! and told in `odd`.
+
+use super::{
+    AdjustmentTried, At, BreastBefore, Entry, Feed, FeedEnd, Journal, Label, LastDay, Nappy,
+    PainAt, PlanItem, Sign, SignChange, SignState, Tap, TapWhat, Text, WallTime, Weighing, What,
+};
+
+/// The state of a sign and since when.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct SignNow {
+    /// Its state.
+    pub state: SignState,
+    /// Since when.
+    pub at: At,
+}
+
+/// An entry that does not fit where it stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Odd {
+    /// It needs a running feed and there is none.
+    NoFeed(u32),
+    /// It needs a feed, running or ended, and there is none.
+    NothingFed(u32),
+    /// This version does not know its kind.
+    Unknown(u32),
+}
+
+/// A finding that was acknowledged.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Acknowledged {
+    /// The rule's id.
+    pub rule: String,
+    /// By whom.
+    pub by: Label,
+    /// When.
+    pub wall: WallTime,
+}
+
+/// Who signed, and when.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Signed {
+    /// By whom.
+    pub by: Label,
+    /// When.
+    pub wall: WallTime,
+}
+
+/// What a journal says, taken together.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Folded {
+    /// The last 24 hours, later answers over earlier ones; `None` if never asked.
+    pub last_day: Option<LastDay>,
+    /// Weights in order, each with when it was taken.
+    pub weighings: Vec<(WallTime, Weighing)>,
+    /// Nappies changed during the visit.
+    pub nappies: Vec<(WallTime, Nappy)>,
+    /// Breast and nipple before, the last word for each side.
+    pub breasts_before: Vec<BreastBefore>,
+    /// The feeds in order; only the last can still run.
+    pub feeds: Vec<Feed>,
+    /// Each sign's last state, by [`Sign::index`]; `None` is "not looked yet".
+    pub signs: [Option<SignNow>; Sign::ALL.len()],
+    /// Notes in order.
+    pub notes: Vec<(WallTime, Text)>,
+    /// Findings acknowledged.
+    pub acknowledged: Vec<Acknowledged>,
+    /// What was agreed.
+    pub plan: Vec<PlanItem>,
+    /// When to look again.
+    pub next_look: Option<WallTime>,
+    /// The signature.
+    pub signed: Option<Signed>,
+    /// When it was last shown as codes, and the transfer's number.
+    pub shown: Option<(WallTime, u32)>,
+    /// The receipt that was taken.
+    pub receipt: Option<String>,
+    /// Entries that do not fit.
+    pub odd: Vec<Odd>,
+}
+
+impl Folded {
+    /// The feed that runs now.
+    pub fn running(&self) -> Option<&Feed> {
+        self.feeds.last().filter(|feed| feed.is_running())
+    }
+
+    /// A sign's state now.
+    pub fn sign(&self, sign: Sign) -> Option<SignNow> {
+        self.signs[sign.index()]
+    }
+
+    /// The last pain told in the visit.
+    pub fn last_pain(&self) -> Option<PainAt> {
+        self.feeds
+            .iter()
+            .rev()
+            .find_map(|feed| feed.pains.last())
+            .copied()
+    }
+}
+
+/// Folds a journal; struck entries count as never made.
+pub fn fold(journal: &Journal) -> Folded {
+    let mut folded = Folded::default();
+    for (entry, stands) in journal.entries().iter().zip(journal.standing()) {
+        if stands {
+            step(&mut folded, entry);
+        }
+    }
+    folded
+}
+
+fn step(folded: &mut Folded, entry: &Entry) {
+    let (at, wall) = (entry.at, entry.wall);
+    match &entry.what {
+        What::LastDay(day) => {
+            let before = folded.last_day.take().unwrap_or_default();
+            folded.last_day = Some(before.overlaid(day));
+        }
+        What::Weighed(weighing) => folded.weighings.push((wall, *weighing)),
+        What::Nappy(nappy) => folded.nappies.push((wall, *nappy)),
+        What::BreastBefore(breast) => {
+            folded.breasts_before.retain(|it| it.side != breast.side);
+            folded.breasts_before.push(*breast);
+        }
+        What::FeedStarted { side, hold } => {
+            end_running(folded, at, super::EndedBy::Specialist);
+            folded.feeds.push(Feed::starting(at, *side, *hold));
+        }
+        What::FeedEnded { by } => {
+            if !end_running(folded, at, *by) {
+                folded.odd.push(Odd::NoFeed(entry.seq));
+            }
+        }
+        What::SignChanged { sign, state } => {
+            folded.signs[sign.index()] = state.map(|state| SignNow { state, at });
+            if let Some(feed) = running(folded) {
+                feed.signs.push(SignChange {
+                    at,
+                    sign: *sign,
+                    state: *state,
+                });
+            }
+        }
+        What::Note { text } => folded.notes.push((wall, text.clone())),
+        What::FindingAcknowledged { rule, by } => folded.acknowledged.push(Acknowledged {
+            rule: rule.clone(),
+            by: by.clone(),
+            wall,
+        }),
+        What::PlanItem(item) => folded.plan.push(item.clone()),
+        What::NextLook { due } => folded.next_look = Some(*due),
+        What::Signed { by } => {
+            folded.signed = Some(Signed {
+                by: by.clone(),
+                wall,
+            });
+        }
+        What::ShownAsCode { transfer, .. } => folded.shown = Some((wall, *transfer)),
+        What::ReceiptTaken { receipt } => folded.receipt = Some(receipt.clone()),
+        What::NippleAfter { .. } | What::BreastAfter { .. } | What::BabyState { .. } => {
+            if !after_feed(folded, &entry.what) {
+                folded.odd.push(Odd::NothingFed(entry.seq));
+            }
+        }
+        What::Struck { .. } => {}
+        What::Unknown { .. } => folded.odd.push(Odd::Unknown(entry.seq)),
+        within => {
+            if !within_feed(folded, at, within) {
+                folded.odd.push(Odd::NoFeed(entry.seq));
+            }
+        }
+    }
+}
+
+fn running(folded: &mut Folded) -> Option<&mut Feed> {
+    folded.feeds.last_mut().filter(|feed| feed.is_running())
+}
+
+fn end_running(folded: &mut Folded, at: At, by: super::EndedBy) -> bool {
+    running(folded).is_some_and(|feed| {
+        feed.ended = Some(FeedEnd { at, by });
+        put(feed, at, TapWhat::End);
+        true
+    })
+}
+
+/// Takes what can only happen while a feed runs; false if none does.
+fn within_feed(folded: &mut Folded, at: At, what: &What) -> bool {
+    let Some(feed) = running(folded) else {
+        return false;
+    };
+    match what {
+        What::Suck => put(feed, at, TapWhat::Suck),
+        What::SuckSwallow => put(feed, at, TapWhat::SuckSwallow),
+        What::Swallow => put(feed, at, TapWhat::Swallow),
+        What::UnwatchedFrom { from } => put(feed, (*from).min(at), TapWhat::Unwatched),
+        What::UnwatchedTo => put(feed, at, TapWhat::Watched),
+        What::BabyOff => put(feed, at, TapWhat::Off),
+        What::BabyOn => put(feed, at, TapWhat::On),
+        What::HoldChanged { hold } => feed.holds.push((at, *hold)),
+        What::Pain { score } => feed.pains.push(PainAt { at, pain: *score }),
+        What::AdjustmentTried { what } => {
+            feed.adjustments.push(AdjustmentTried { at, what: *what });
+        }
+        What::TouchUnresolved => feed.unresolved_touches += 1,
+        _ => return false,
+    }
+    true
+}
+
+/// Puts a tap where its time belongs, after all of the same time: late answers are back-dated.
+fn put(feed: &mut Feed, at: At, what: TapWhat) {
+    let at = at.max(feed.started);
+    let place = feed.taps.partition_point(|tap| tap.at <= at);
+    feed.taps.insert(place, Tap { at, what });
+}
+
+/// Takes what is found after a feed, for the last feed; false if there is none.
+fn after_feed(folded: &mut Folded, what: &What) -> bool {
+    let Some(feed) = folded.feeds.last_mut() else {
+        return false;
+    };
+    match what {
+        What::NippleAfter { nipple } => feed.nipple_after = Some(*nipple),
+        What::BreastAfter { breast } => feed.breast_after = Some(*breast),
+        What::BabyState { state } => feed.baby_state = Some(*state),
+        _ => return false,
+    }
+    true
+}

@@ -1,0 +1,16 @@
+//! The one integration binary. Every file beside this one is listed here; a test proves it.
+
+#![allow(missing_docs, clippy::unwrap_used)]
+
+mod app;
+mod desk;
+mod findings;
+mod growth;
+mod handover;
+mod practice;
+mod record;
+mod report;
+mod rhythm;
+mod shape;
+mod store;
+mod words;
