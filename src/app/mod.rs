@@ -7,6 +7,7 @@ pub mod around;
 pub mod bedside;
 pub mod before;
 pub mod clock;
+pub mod command;
 pub mod connect;
 pub mod deed;
 pub mod demo;

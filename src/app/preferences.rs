@@ -30,7 +30,7 @@ impl Default for Preferences {
             left_handed: false,
             specialist: String::new(),
             desk_key: String::new(),
-            cap: VersionCap::V20,
+            cap: VersionCap::default(),
         }
     }
 }
@@ -59,29 +59,23 @@ impl Preferences {
             left_handed,
             specialist: find("specialist").unwrap_or_default(),
             desk_key: find("desk_key").unwrap_or_default(),
-            cap: match find("version_cap").as_deref() {
-                Some("15") => VersionCap::V15,
-                Some("25") => VersionCap::V25,
-                _ => usual.cap,
-            },
+            cap: VersionCap::ALL
+                .into_iter()
+                .find(|cap| find("version_cap") == Some(cap.version().to_string()))
+                .unwrap_or(usual.cap),
         }
     }
 
     /// Each setting's name and the word under which it is kept.
     pub fn words(&self) -> [(&'static str, String); 6] {
         let yes = |is: bool| if is { "yes" } else { "no" }.to_owned();
-        let cap = match self.cap {
-            VersionCap::V15 => "15",
-            VersionCap::V20 => "20",
-            VersionCap::V25 => "25",
-        };
         [
             (NAMES[0], self.lang.tag().to_owned()),
             (NAMES[1], yes(self.night)),
             (NAMES[2], yes(self.left_handed)),
             (NAMES[3], self.specialist.clone()),
             (NAMES[4], self.desk_key.clone()),
-            (NAMES[5], cap.to_owned()),
+            (NAMES[5], self.cap.version().to_string()),
         ]
     }
 }

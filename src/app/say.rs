@@ -2,24 +2,11 @@
 //!
 //! Words come from `words`, numbers from the rooms below; nothing is decided here.
 
-use crate::growth::{Age, Growth};
-use crate::record::{StoredWord, WallTime};
+use crate::growth::{Age, Centile, Growth};
+use crate::record::WallTime;
 use crate::words::Words;
 
-/// The word of a stored value: `thing` and its stored word make the message id.
-pub fn stored<T: StoredWord>(words: &Words, thing: &str, value: T) -> String {
-    coded(words, thing, value.word())
-}
-
-/// The word of a stored word; a word of another version is shown as it was written.
-pub fn coded(words: &Words, thing: &str, word: &str) -> String {
-    let id = format!("{thing}-{}", word.replace('_', "-"));
-    if words.has(&id) {
-        words.say(&id)
-    } else {
-        word.to_owned()
-    }
-}
+pub use crate::report::phrase::{of as stored, word as coded};
 
 /// "day 3, 76 h".
 pub fn age(words: &Words, age: Option<Age>) -> String {
@@ -29,8 +16,8 @@ pub fn age(words: &Words, age: Option<Age>) -> String {
             words.say_with(
                 "pair-days-hours",
                 &[
-                    ("days", i64::from(age.days()).into()),
-                    ("hours", i64::from(age.hours()).into()),
+                    ("days", age.days().into()),
+                    ("hours", age.hours().into()),
                 ],
             )
         },
@@ -39,18 +26,28 @@ pub fn age(words: &Words, age: Option<Age>) -> String {
 
 /// "−7.2 %", or nothing.
 pub fn change(words: &Words, growth: &Growth) -> String {
-    growth.change.as_ref().map_or_else(String::new, |change| {
-        format!(
-            "{} %",
-            words.signed(f64::from(change.tenths_percent()) / 10.0, 1)
-        )
-    })
+    growth
+        .weight
+        .and_then(|weight| weight.change)
+        .map_or_else(String::new, |change| {
+            words.signed_percent(tenths(change.tenths_percent()), 1)
+        })
 }
 
-/// Minutes and seconds, as "6:42".
-pub fn clock(ms: u64) -> String {
-    let seconds = ms / 1000;
-    format!("{}:{:02}", seconds / 60, seconds % 60)
+/// A whole number of tenths as a number.
+#[allow(clippy::cast_precision_loss)]
+pub fn tenths(tenths: i64) -> f64 {
+    // Tenths of a per cent and of a centile are far below 2^52.
+    tenths as f64 / 10.0
+}
+
+/// "30.6", or "<0.4" and ">99.6" at the ends.
+pub fn centile(words: &Words, centile: Centile) -> String {
+    match centile {
+        Centile::Below => format!("<{}", words.number(0.4, 1)),
+        Centile::Tenths(value) => words.number(tenths(value.into()), 1),
+        Centile::Above => format!(">{}", words.number(99.6, 1)),
+    }
 }
 
 /// Minutes and seconds with two places each, as "06:42".

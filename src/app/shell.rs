@@ -83,9 +83,9 @@ impl Shell {
     pub fn new(parts: Parts) -> Self {
         let tablet = TabletKey::from_random(parts.secret);
         let words = Words::new(parts.preferences.lang);
-        let tablet_shown = tablet.public().code().ok().map(|code| TabletShown {
+        let tablet_shown = tablet.public().to_code().ok().map(|code| TabletShown {
             code,
-            words: tablet.public().words(),
+            words: tablet.public().fingerprint().join(" "),
         });
         let shell = Self {
             words,

@@ -26,6 +26,9 @@ pub enum StartError {
     /// The window system refused.
     #[error("the window could not be opened: {0}")]
     Window(#[from] slint::PlatformError),
+    /// The data folder could not be made.
+    #[error("the data folder could not be made: {0}")]
+    Folder(std::io::Error),
     /// The data could not be opened.
     #[error("the data could not be opened: {0}")]
     Store(#[from] StoreError),
@@ -79,6 +82,7 @@ pub fn run(data: &Path, say_safe: bool) -> Result<(), StartError> {
     if !has_display() {
         return Err(StartError::NoDisplay);
     }
+    std::fs::create_dir_all(data).map_err(StartError::Folder)?;
     let mut store = Store::open(&data.join("feedside.db"))?;
     let secret = tablet_secret(&mut store)?;
     let preferences = {
@@ -153,4 +157,18 @@ fn fallback_id() -> [u8; 16] {
     bytes[..8].copy_from_slice(&now.wall.utc_ms().to_be_bytes());
     bytes[8..].copy_from_slice(&now.boot_ms.to_be_bytes());
     bytes
+}
+
+/// The folder in which data are kept unless another is named: by the system's own custom.
+pub fn usual_data_folder() -> std::path::PathBuf {
+    let from = |name: &str| {
+        std::env::var_os(name)
+            .filter(|value| !value.is_empty())
+            .map(std::path::PathBuf::from)
+    };
+    from("XDG_DATA_HOME")
+        .or_else(|| from("HOME").map(|home| home.join(".local/share")))
+        .or_else(|| from("LOCALAPPDATA"))
+        .unwrap_or_else(std::env::temp_dir)
+        .join("feedside")
 }

@@ -168,7 +168,7 @@ fn sign_rows(open: &OpenVisit, words: &Words) -> Vec<ui::SignRow> {
                 name: say::stored(words, "sign", *sign).into(),
                 since: now
                     .filter(|now| feed_start <= now.at)
-                    .map_or_else(String::new, |now| say::clock(now.at.since_ms(feed_start)))
+                    .map_or_else(String::new, |now| words.duration_clock(now.at.since_ms(feed_start)))
                     .into(),
                 state: now.map_or(0, |now| match now.state {
                     SignState::Seen => 1,
@@ -211,7 +211,7 @@ fn phase(
             words.say_with(
                 "bedside-phase-for",
                 &[
-                    ("time", say::clock(now.since_ms(live.since)).into()),
+                    ("time", words.duration_clock(now.since_ms(live.since)).into()),
                     ("sure", words.say(sure).into()),
                 ],
             )
@@ -222,7 +222,7 @@ fn phase(
         value.map_or_else(|| "–".to_owned(), |value| words.number(value, decimals))
     };
     let last = if 0 < live.rest_ms && live.phase == Phase::Rest {
-        (say::clock(live.rest_ms), "bedside-resting")
+        (words.duration_clock(live.rest_ms), "bedside-resting")
     } else {
         (live.run_sucks.to_string(), "bedside-in-this-run")
     };

@@ -11,10 +11,11 @@ use crate::app::around::Around;
 use crate::app::open_visit::OpenVisit;
 use crate::fault;
 use crate::handover::{
-    DeskPublic, Fresh, Handed, HandoverError, TabletKey, note_code, pack as pack_record,
+    DeskPublic, Fresh, Handed, HandoverError, Note, TabletKey, pack as pack_record,
 };
-use crate::record::{Journal, to_stored};
-use crate::report::{self, Facts};
+use crate::findings::Judged;
+use crate::record::{Journal, WallTime, to_stored};
+use crate::report::{self, Computed, Facts, RuleVersions};
 use crate::words::Words;
 
 use super::Shown;
@@ -56,16 +57,9 @@ pub fn pack(
     let fresh = Fresh::from_random(drawn(&content, &desk, secret));
     let packed = pack_record(&content, tablet, &desk, &fresh, around.preferences.cap)
         .map_err(told)?;
-    let facts = Facts::of(
-        &open.pair,
-        &open.visit,
-        &open.folded,
-        &open.summaries(),
-        Some(&open.growth(wall)),
-        &judged,
-        &around.policy.mark(),
-    );
-    let note = note_code(&report::note::text(&facts, words), around.preferences.cap)
+    let facts = facts(open, &judged, around, wall);
+    let note = Note::new(&report::note::text(&facts, words))
+        .and_then(|note| note.to_code())
         .map_err(told)?;
     Ok(Shown {
         record: packed.codes,
@@ -74,6 +68,22 @@ pub fn pack(
         receipt: packed.receipt,
         transfer: packed.transfer,
     })
+}
+
+/// All that is told of the visit.
+pub fn facts(open: &OpenVisit, judged: &Judged, around: &Around<'_>, wall: WallTime) -> Facts {
+    Facts::of(
+        &open.pair,
+        &open.visit,
+        &open.folded,
+        &Computed {
+            rhythms: &open.summaries(),
+            growth: Some(&open.growth(wall)),
+            judged,
+            policy: &around.policy.mark(),
+            rule_versions: &RuleVersions::current(),
+        },
+    )
 }
 
 /// What was signed: entries that only tell of showing and receipts stay behind.
@@ -96,7 +106,7 @@ fn drawn(content: &Handed, desk: &DeskPublic, secret: &[u8; 32]) -> [u8; 64] {
         Err(_) => return [0; 64],
     };
     mac.update(b"feedside codes 1\0");
-    mac.update(desk.typed().as_bytes());
+    mac.update(desk.to_typed().as_bytes());
     mac.update(content.visit.id.uuid().as_bytes());
     mac.update(&serde_json::to_vec(&content.pair).unwrap_or_default());
     for entry in content.visit.journal.entries() {

@@ -6,6 +6,7 @@ use crate::app::around::Around;
 use crate::app::lists::list;
 use crate::app::ui;
 use crate::handover::Code;
+use crate::handover::qr::QUIET_MODULES;
 use crate::words::Words;
 
 use super::update::{is_note, piece};
@@ -13,8 +14,6 @@ use super::{Kind, Model, Told};
 
 /// Pixels of a module in the picture; the screen enlarges it by whole steps.
 const MODULE_PX: usize = 6;
-/// The quiet zone around a code, in modules (ISO/IEC 18004 asks for four).
-const QUIET_MODULES: usize = 4;
 
 /// Draws the screen.
 pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
@@ -103,10 +102,10 @@ fn grouped(figures: &str) -> String {
 
 /// A code as a picture.
 pub fn image_of(code: &Code) -> Image {
-    let luma = code.to_luma(MODULE_PX, QUIET_MODULES);
-    let mut pixels = SharedPixelBuffer::<Rgb8Pixel>::new(luma.width(), luma.height());
-    for (pixel, value) in pixels.make_mut_slice().iter_mut().zip(luma.pixels()) {
-        let grey = value.0[0];
+    let (side_px, luma) = code.to_luma(MODULE_PX, QUIET_MODULES);
+    let side = u32::try_from(side_px).unwrap_or(0);
+    let mut pixels = SharedPixelBuffer::<Rgb8Pixel>::new(side, side);
+    for (pixel, grey) in pixels.make_mut_slice().iter_mut().zip(luma) {
         *pixel = Rgb8Pixel::new(grey, grey, grey);
     }
     Image::from_rgb8(pixels)

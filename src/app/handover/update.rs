@@ -1,7 +1,7 @@
 //! What each event on the hand-over screen leads to.
 
 use crate::app::around::Around;
-use crate::handover::Typed;
+use crate::handover::ReceiptCheck;
 use crate::record::What;
 
 use super::{Effect, Event, Kind, Model, Told};
@@ -74,14 +74,14 @@ fn take(model: &mut Model) -> Vec<Effect> {
         return vec![];
     };
     match shown.receipt.check(&model.typed) {
-        Typed::Fits => vec![Effect::Note(What::ReceiptTaken {
+        ReceiptCheck::Fits => vec![Effect::Note(What::ReceiptTaken {
             receipt: shown.receipt.digits(),
         })],
-        Typed::Slip => {
+        ReceiptCheck::Mistyped => {
             model.told = Told::Slip;
             vec![]
         }
-        Typed::Other => {
+        ReceiptCheck::OfAnotherRecord => {
             model.told = Told::Other;
             vec![]
         }

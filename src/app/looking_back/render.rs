@@ -7,11 +7,11 @@ use crate::app::bedside::strip::{band_rows, level_of, mark_rows, seconds};
 use crate::app::lists::list;
 use crate::app::open_visit::{OpenVisit, summary_of};
 use crate::app::{say, ui};
-use crate::findings::{Finding, Judged, Level, Number};
+use crate::findings::{Finding, Judged, Level};
 use crate::record::{At, BabyState, BreastAfter, Feed, NippleAfter, StoredWord};
-use crate::report::numbers;
+use crate::report::phrase;
 use crate::rhythm::{Phase, Rate, Summary};
-use crate::words::{Arg, Words};
+use crate::words::Words;
 
 use super::Model;
 
@@ -78,10 +78,10 @@ fn strip(
     screen.set_end_s(seconds(end));
     screen.set_shown_s(seconds(At::ms(length_ms)));
     screen.set_from_label("0:00".into());
-    screen.set_to_label(say::clock(length_ms).into());
+    screen.set_to_label(words.duration_clock(length_ms).into());
     screen.set_strip_label(
         words
-            .say_with("looking-back-strip", &[("time", say::clock(length_ms).into())])
+            .say_with("looking-back-strip", &[("time", words.duration_clock(length_ms).into())])
             .into(),
     );
 }
@@ -114,7 +114,7 @@ fn phase_rows(summary: &Summary, words: &Words) -> Vec<ui::FactRow> {
                 });
             fact(
                 say::stored(words, "phase", *phase),
-                say::clock(summary.totals_ms.of(*phase)),
+                words.duration_clock(summary.totals_ms.of(*phase)),
                 quiet,
             )
         })
@@ -148,7 +148,7 @@ fn number_rows(feed: &Feed, summary: &Summary, words: &Words) -> Vec<ui::FactRow
         |at| {
             words.say_with(
                 "looking-back-first-flow-at",
-                &[("time", say::clock(at.since_ms(feed.started)).into())],
+                &[("time", words.duration_clock(at.since_ms(feed.started)).into())],
             )
         },
     );
@@ -210,7 +210,7 @@ fn number_rows(feed: &Feed, summary: &Summary, words: &Words) -> Vec<ui::FactRow
     ));
     rows.push(fact(
         words.say("looking-back-watched"),
-        say::clock(summary.watched_ms),
+        words.duration_clock(summary.watched_ms),
         String::new(),
     ));
     let scores: Vec<u8> = feed
@@ -295,11 +295,6 @@ fn finding_row(
     around: &Around<'_>,
     words: &Words,
 ) -> ui::FindingRow {
-    let shown: Vec<(&str, Arg)> = finding
-        .numbers
-        .iter()
-        .map(|number: &Number| (number.name.as_str(), numbers::text(number, words).into()))
-        .collect();
     let acknowledged = open
         .folded
         .acknowledged
@@ -312,10 +307,8 @@ fn finding_row(
     ui::FindingRow {
         level: level_of(finding.level),
         level_name: say::stored(words, "level", finding.level).into(),
-        title: words.say(&format!("finding-{}", finding.rule)).into(),
-        reason: words
-            .say_with(&format!("finding-{}-reason", finding.rule), &shown)
-            .into(),
+        title: phrase::finding(words, finding).into(),
+        reason: phrase::reason(words, finding).into(),
         source: words.say(&format!("source-{}", finding.source)).into(),
         acknowledge: if needs {
             words.say_with(
@@ -354,7 +347,7 @@ fn unjudged(judged: &Judged, words: &Words) -> String {
             words.say_with(
                 "looking-back-unjudged-line",
                 &[
-                    ("rule", words.say(&format!("finding-{}", unjudged.rule)).into()),
+                    ("rule", phrase::rule(words, &unjudged.rule).into()),
                     ("missing", missing.into()),
                 ],
             )

@@ -53,7 +53,13 @@ fn story_of(story: &Story, around: &Around<'_>, words: &Words, screen: &ui::Pair
     );
     screen.set_facts(list(facts(story, words)));
     screen.set_weights(list(weights(story, &weighings, words)));
-    screen.set_caution(words.say("caution-uk-early-days").into());
+    let cautions = growth_now
+        .cautions
+        .iter()
+        .map(|caution| say::stored(words, "caution", *caution))
+        .collect::<Vec<_>>()
+        .join(" ");
+    screen.set_caution(cautions.into());
     screen.set_output(list(output(story, &growth_now, words)));
     screen.set_visits(list(visits(story, around, words)));
 }
@@ -148,15 +154,16 @@ fn weights(
             } else {
                 format!("{grams} · {change}")
             };
-            let centile = so_far.z.as_ref().map_or_else(String::new, |z| {
-                words.say_with(
+            let centile = match (so_far.centile, so_far.z) {
+                (Some(centile), Some(z)) => words.say_with(
                     "pair-centile",
                     &[
-                        ("centile", z.centile_text().into()),
-                        ("z", words.signed(z.value(), 2).into()),
+                        ("centile", say::centile(words, centile).into()),
+                        ("z", words.signed(z.exact(), 2).into()),
                     ],
-                )
-            });
+                ),
+                _ => String::new(),
+            };
             fact(say::age(words, so_far.age), value, centile)
         })
         .rev()
@@ -189,16 +196,16 @@ fn output(story: &Story, growth: &growth::Growth, words: &Words) -> Vec<ui::Fact
             String::new(),
         ),
     ];
-    if let (Some(expected), Some(age)) = (&growth.expected_nappies, growth.age) {
+    if let (Some(expected), Some(age)) = (growth.expected, growth.age) {
         rows.push(fact(
             String::new(),
             String::new(),
             words.say_with(
                 "pair-expected",
                 &[
-                    ("day", i64::from(age.days()).into()),
-                    ("wet", i64::from(expected.wet_least).into()),
-                    ("dirty", i64::from(expected.dirty_least).into()),
+                    ("day", age.days().into()),
+                    ("wet", i64::from(expected.wet).into()),
+                    ("dirty", i64::from(expected.dirty).into()),
                 ],
             ),
         ));

@@ -11,7 +11,6 @@ use crate::handover::{Code, DeskPublic, VersionCap};
 use crate::words::{Lang, Words};
 
 use super::Model;
-use super::update::CAPS;
 
 /// The tablet's own key, as it is shown.
 pub struct TabletShown {
@@ -46,12 +45,8 @@ pub fn render(
         choice(words.say("settings-right"), !preferences.left_handed),
         choice(words.say("settings-left"), preferences.left_handed),
     ]));
-    screen.set_caps(list(CAPS.iter().map(|cap| {
-        let version: i64 = match cap {
-            VersionCap::V15 => 15,
-            VersionCap::V20 => 20,
-            VersionCap::V25 => 25,
-        };
+    screen.set_caps(list(VersionCap::ALL.iter().map(|cap| {
+        let version = i64::from(cap.version());
         choice(
             words.say_with("settings-cap", &[("version", version.into())]),
             *cap == preferences.cap,
@@ -101,7 +96,7 @@ fn desk(model: &Model, around: &Around<'_>, words: &Words, screen: &ui::Settings
         None => match DeskPublic::from_typed(kept) {
             Ok(key) => (
                 kept.clone(),
-                words.say_with("settings-desk-words", &[("words", key.words().into())]),
+                words.say_with("settings-desk-words", &[("words", key.fingerprint().join(" ").into())]),
             ),
             Err(_) => (String::new(), words.say("settings-desk-none")),
         },

@@ -7,9 +7,6 @@ use crate::words::Lang;
 
 use super::{Effect, Event, Model};
 
-/// The offers for the largest code, in the order shown.
-pub(super) const CAPS: [VersionCap; 3] = [VersionCap::V15, VersionCap::V20, VersionCap::V25];
-
 /// Takes an event; changes the model; says what is to be done.
 pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effect> {
     let mut preferences = around.preferences.clone();
@@ -20,7 +17,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::NightChosen(night) => preferences.night = night,
         Event::LeftHandedChosen(left) => preferences.left_handed = left,
         Event::CapChosen(index) => {
-            preferences.cap = CAPS.get(index).copied().unwrap_or(preferences.cap);
+            preferences.cap = VersionCap::ALL.get(index).copied().unwrap_or(preferences.cap);
         }
         Event::SpecialistTyped(text) => {
             if let Ok(label) = Label::new(&text) {
@@ -30,7 +27,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::DeskKeyTyped(text) => match DeskPublic::from_typed(&text) {
             Ok(key) => {
                 model.refused = None;
-                preferences.desk_key = key.typed();
+                preferences.desk_key = key.to_typed();
             }
             Err(error) => model.refused = Some((text, error)),
         },

@@ -80,9 +80,9 @@ fn line(row: WardLine, around: &Around<'_>) -> Line {
         growth,
         review,
         open: head.filter(|head| !head.signed).map(|head| head.id),
-        waiting: head.is_some_and(|head| head.signed && !head.receipt),
+        waiting: row.row.is_waiting(),
         seen: head.is_some(),
-        next_look: head.and_then(|head| head.next_look),
+        next_look: row.row.next_look,
         pair: row.row.pair,
     }
 }
