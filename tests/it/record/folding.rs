@@ -2,8 +2,8 @@
 //! practice at the bedside, the test says so.
 
 use feedside::record::{
-    At, EndedBy, Folded, Hold, LastDay, NippleAfter, Odd, Pain, Side, Sign, SignState, StoolColour,
-    TapWhat, What, fold,
+    At, BreastBefore, BreastState, EndedBy, Folded, Hold, LastDay, NippleAfter, NippleBefore, Odd,
+    Pain, Side, Sign, SignState, StoolColour, TapWhat, What, fold,
 };
 
 use super::make::{feed_started, folded, journal_at, pain, sign, signed, struck};
@@ -193,6 +193,31 @@ fn later_answers_lie_over_earlier_ones_and_what_was_not_asked_stays_unknown() {
     assert_eq!(day.stool, Some(StoolColour::Black));
     assert_eq!(day.wet, None);
     assert_eq!(day.baby_danger, None);
+}
+
+#[test]
+fn breast_and_nipple_before_are_told_side_by_side_and_one_by_one() {
+    let before = |side, breast, nipple| {
+        What::BreastBefore(BreastBefore {
+            side,
+            breast,
+            nipple,
+        })
+    };
+    let (soft, full) = (Some(BreastState::Soft), Some(BreastState::Engorged));
+    let sore = Some(NippleBefore::Sore);
+    let folded = folded(vec![
+        before(Side::Left, soft, None),
+        before(Side::Right, full, None),
+        before(Side::Left, None, sore),
+        before(Side::Right, soft, None),
+    ]);
+    let told: Vec<_> = folded
+        .breasts_before
+        .iter()
+        .map(|it| (it.side, it.breast, it.nipple))
+        .collect();
+    assert_eq!(told, [(Side::Left, soft, sore), (Side::Right, soft, None)]);
 }
 
 #[test]

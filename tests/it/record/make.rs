@@ -2,10 +2,9 @@
 
 use feedside::record::{
     Adjustment, At, BabyState, BreastAfter, BreastBefore, BreastState, Coded, EndedBy, Entry,
-    Folded, Gestation, Grams, Hold, Journal, Label, Language, LastDay, Nappy, NippleAfter,
-    NippleBefore, Pain, Pair, PairId, PlanItem, PlanWhat, Reason, RiskNote, ScaleStep, Sex, Side,
-    Sign, SignState, StoolColour, Text, Visit, VisitId, WallTime, WayOfBirth, Weighing,
-    WeighingMoment, What, fold,
+    Folded, Gestation, Grams, Hold, Journal, Label, Language, LastDay, Nappy, NippleAfter, Pain,
+    Pair, PairId, PlanItem, PlanWhat, Reason, RiskNote, ScaleStep, Sex, Side, Sign, SignState,
+    StoolColour, Text, Visit, VisitId, WallTime, WayOfBirth, Weighing, WeighingMoment, What, fold,
 };
 
 /// 9 March 2026, 03:00 at the ward, one hour east of UTC.
@@ -149,8 +148,8 @@ pub fn one_of_each() -> Vec<What> {
         }),
         What::BreastBefore(BreastBefore {
             side: Side::Right,
-            breast: BreastState::Filling,
-            nipple: NippleBefore::Sore,
+            breast: Some(BreastState::Filling),
+            nipple: None,
         }),
         feed_started(),
         What::Suck,

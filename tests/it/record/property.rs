@@ -1,8 +1,8 @@
 //! What must hold for any journal whatsoever.
 
 use feedside::record::{
-    Adjustment, At, EndedBy, Entry, Hold, Journal, Pain, Side, Sign, SignState, TapWhat, Text,
-    WallTime, What, fold, from_stored, to_stored,
+    Adjustment, At, EndedBy, Entry, Folded, Hold, Journal, Pain, Side, Sign, SignState, TapWhat,
+    Text, WallTime, What, fold, fold_on, from_stored, to_stored,
 };
 use proptest::prelude::*;
 use proptest::sample::select;
@@ -65,6 +65,17 @@ proptest! {
             let ends = feed.taps.iter().filter(|tap| tap.what == TapWhat::End).count();
             prop_assert_eq!(ends, usize::from(!feed.is_running()));
         }
+    }
+
+    #[test]
+    fn folding_on_entry_by_entry_gives_what_folding_gives(journal in journal()) {
+        let unstruck = |entry: &&Entry| !matches!(entry.what, What::Struck { .. });
+        let kept = Journal::picked(journal.entries().iter().filter(unstruck).cloned()).unwrap();
+        let mut folded = Folded::default();
+        for entry in kept.entries() {
+            fold_on(&mut folded, entry);
+        }
+        prop_assert_eq!(folded, fold(&kept));
     }
 
     #[test]
