@@ -19,6 +19,9 @@ fn is_shown(name: &str) -> bool {
     WHOLE.contains(&name) || ENDS.iter().any(|end| name.ends_with(end)) || accessible_text
 }
 
+/// The program's name is the same in every language.
+const OWN_NAME: &str = "Feedside";
+
 /// One piece of a Slint file: a comment is none.
 #[derive(Debug, PartialEq, Clone)]
 enum Piece {
@@ -126,7 +129,9 @@ fn shown_literals(code: &str) -> Vec<(usize, String)> {
                         Piece::Mark('{' | '(') => inner += 1,
                         Piece::Mark('}' | ')') => inner -= 1,
                         Piece::Literal(inside)
-                            if inside.chars().any(char::is_alphabetic) && !is_compared(&all, i) =>
+                            if inside.chars().any(char::is_alphabetic)
+                                && inside != OWN_NAME
+                                && !is_compared(&all, i) =>
                         {
                             found.push((all[i].0, inside.clone()));
                         }
@@ -193,6 +198,7 @@ fn shown_literals_are_found_and_others_are_not() {
             "global G { } component C { Text { text: \"Hello\" } }",
             vec!["Hello"],
         ),
+        ("W { title: \"Feedside\"; }", vec![]),
         ("T { clicked => { root.tapped(\"suck\"); } }", vec![]),
     ] {
         let found: Vec<_> = shown_literals(code).into_iter().map(|it| it.1).collect();

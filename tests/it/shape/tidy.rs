@@ -21,7 +21,7 @@ fn every_rust_file_begins_by_saying_what_it_is_for() {
             !text(path)
                 .lines()
                 .next()
-                .is_some_and(|line| line.starts_with("//! ") && 15 < line.len())
+                .is_some_and(|line| line.starts_with("//! ") && 8 < line.len())
         })
         .map(|path| format!("{} does not begin with `//! …`", shown(path)))
         .collect();

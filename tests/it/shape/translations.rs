@@ -102,15 +102,31 @@ fn every_folder_of_translations_is_a_language_of_the_program() {
     assert_eq!(folders, tags);
 }
 
-/// Texts that are the same in English and German because the words are.
+/// Words of four letters or more that are the same in English and German, and names.
 const SAME_IN_GERMAN: &[&str] = &[
-    "Code", "Codes", "Export", "Feedside", "Name", "Plan", "Start", "Status", "Text", "Vaginal",
+    "Atkinson",
+    "Code",
+    "Codes",
+    "Export",
+    "Feedside",
+    "Font",
+    "Hyperlegible",
+    "License",
+    "Name",
+    "Next",
+    "Open",
+    "Plan",
+    "Slint",
+    "Start",
+    "Status",
+    "Text",
+    "Vaginal",
     "Version",
 ];
 
-fn has_a_word(text: &str) -> bool {
+fn has_a_word_to_translate(text: &str) -> bool {
     text.split(|c: char| !c.is_alphabetic())
-        .any(|word| 3 < word.chars().count())
+        .any(|word| 3 < word.chars().count() && !SAME_IN_GERMAN.contains(&word))
 }
 
 #[test]
@@ -120,8 +136,7 @@ fn german_is_not_left_in_english() {
         .iter()
         .filter(|(id, message)| {
             german.get(*id).is_some_and(|it| it.text == message.text)
-                && has_a_word(&message.text)
-                && !SAME_IN_GERMAN.contains(&message.text.trim())
+                && has_a_word_to_translate(&message.text)
         })
         .map(|(id, message)| format!("`{id}` is \"{}\" in both", message.text))
         .collect();
@@ -158,7 +173,8 @@ fn sentences_are_calm_and_well_set() {
                     faults.push(format!("{}: `{id}` has {mark:?}", lang.tag()));
                 }
             }
-            if message.text.contains("...") || message.text.contains("  ") {
+            // Space before the first word is how a report sets lines in.
+            if message.text.contains("...") || message.text.trim_start().contains("  ") {
                 faults.push(format!("{}: `{id}` has \"...\" or two spaces", lang.tag()));
             }
         }
@@ -286,9 +302,10 @@ fn every_message_is_used() {
     for path in files("ui", &[".slint"]) {
         literals.extend(read_by_screen(&text(&path)));
     }
+    let formats: Vec<_> = literals.iter().filter(|it| it.contains("-{")).collect();
     let faults: Vec<_> = english()
         .keys()
-        .filter(|id| !literals.contains(*id) && !literals.iter().any(|it| makes(it, id)))
+        .filter(|id| !literals.contains(*id) && !formats.iter().any(|it| makes(it, id)))
         .map(|id| format!("`{id}` is used nowhere"))
         .collect();
     none(&faults);
