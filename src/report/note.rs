@@ -110,17 +110,20 @@ fn unjudged(facts: &Facts, words: &Words) -> Option<String> {
     })
 }
 
+/// The weight that counts and its change; the last one taken where nothing was computed.
 fn weight(facts: &Facts, words: &Words) -> Option<String> {
-    let (_, last) = facts.weighings.last()?;
-    let grams = last.grams.value().to_string();
-    let change = facts.figure("weight_change");
+    let counted = facts.figure("weight").and_then(|it| it.value);
+    let taken = facts
+        .weighings
+        .last()
+        .map(|(_, it)| f64::from(it.grams.value()));
+    let grams = words.number(counted.or(taken)?, 0);
+    let change = facts.figure("weight_change").and_then(|it| it.value);
     Some(match change {
         Some(change) => {
-            let change = words.signed_percent(change.value, change.decimals);
-            words.say_with(
-                "note-weight-change",
-                &[("grams", grams.into()), ("change", change.into())],
-            )
+            let change = words.signed_percent(change, 1);
+            let args = [("grams", grams.into()), ("change", change.into())];
+            words.say_with("note-weight-change", &args)
         }
         None => words.say_with("note-weight", &[("grams", grams.into())]),
     })

@@ -172,3 +172,45 @@ report-caution = Diese Seite beschreibt, was gesehen und berechnet wurde. Sie st
 report-unit-sd = SD
 report-unit-day = Tage
 report-unit-gram-per-day = g am Tag
+report-at-least = mindestens { $low }
+report-under = unter { $high }
+report-no-figures = Es wurden keine Werte berechnet.
+report-figures-missing = Einige Werte sind nicht da, es fehlt: { $missing }
+
+## Werte zu Gewicht und Ausscheidung auf der einfachen Seite: Beschriftung vor einer Zahl.
+
+figure-age = Alter jetzt
+figure-weight = Gewicht, das zählt
+figure-weight-age = Alter beim Wiegen
+figure-weight-change-grams = Veränderung zum Geburtsgewicht
+figure-weight-change = Veränderung zum Geburtsgewicht in Prozent
+figure-weight-clothed-since = Späteres Gewicht in Kleidung
+figure-median-change = Veröffentlichter Median der Veränderung in etwa diesem Alter
+figure-median-change-age = Dieser Median gilt für das Alter von
+figure-sds-line = Linie von -2,5 SDS für die Veränderung in diesem Alter
+figure-who-z = WHO-z für das Gewicht in diesem Alter
+figure-who-centile = WHO-Perzentile
+figure-back-at-birth-weight = Geburtsgewicht wieder erreicht im Alter von
+figure-gain-per-day = Zunahme bis zum letzten Gewicht
+figure-test-weighing = Trinkmenge nach Wiegeprobe
+figure-wet-expected = Nasse Windeln, an diesem Tag erwartet
+figure-dirty-expected = Windeln mit Stuhl, an diesem Tag erwartet
+figure-usual-feed = Übliche Menge einer Mahlzeit in diesem Alter, keine Verordnung
+figure-weight-asked = Nachzufragen, Gewicht von
+
+## Warum zu einem Gewicht nachzufragen ist, hinter ihm.
+
+figure-asked-implausible = außerhalb dessen, was plausibel ist
+figure-asked-factor-of-ten = etwa das Zehnfache oder ein Zehntel des vorigen
+figure-asked-pounds = als wären Pfund und Kilogramm vertauscht
+figure-asked-swapped = nach dem Stillen leichter als davor
+figure-asked-before-birth = vor der Geburt gewogen
+figure-asked-after-now = später als jetzt gewogen
+
+## Was neben den Werten gesagt wird.
+
+figure-caution-uk-early-days = In den ersten 14 Tagen zeigen britische Kurven einen anderen Standard als die WHO-Perzentile.
+figure-caution-preterm = Vor 37 Wochen geboren: der WHO-Standard gilt für reif geborene Kinder.
+figure-caution-clothed = Ein Gewicht wurde in Kleidung gemessen.
+figure-caution-after-feed = Das letzte Gewicht wurde gleich nach dem Stillen gemessen.
+figure-caution-asked = Zu einem Gewicht ist nachzufragen, bevor man sich darauf verlässt.

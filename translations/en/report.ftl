@@ -172,3 +172,45 @@ report-caution = This page describes what was seen and computed. It does not dia
 report-unit-sd = SD
 report-unit-day = days
 report-unit-gram-per-day = g a day
+report-at-least = at least { $low }
+report-under = under { $high }
+report-no-figures = No figures were computed.
+report-figures-missing = Some figures are absent, missing: { $missing }
+
+## Figures of weight and output, on the plain page: label before a number.
+
+figure-age = Age now
+figure-weight = Weight that counts
+figure-weight-age = Age when weighed
+figure-weight-change-grams = Change from birth weight
+figure-weight-change = Change from birth weight in per cent
+figure-weight-clothed-since = Later weight in clothes
+figure-median-change = Published median change at about that age
+figure-median-change-age = That median is for the age of
+figure-sds-line = Line of -2.5 SDS for change at that age
+figure-who-z = WHO z for weight at that age
+figure-who-centile = WHO centile
+figure-back-at-birth-weight = Back at birth weight at the age of
+figure-gain-per-day = Gain to the last weight
+figure-test-weighing = Intake by test weighing
+figure-wet-expected = Wet nappies expected on this day
+figure-dirty-expected = Dirty nappies expected on this day
+figure-usual-feed = Usual volume of one feed at this age, not a prescription
+figure-weight-asked = To be asked about, weight of
+
+## Why a weight is to be asked about, behind it.
+
+figure-asked-implausible = beyond what is plausible
+figure-asked-factor-of-ten = about ten times or a tenth of the one before
+figure-asked-pounds = as if pounds and kilograms were mixed up
+figure-asked-swapped = lighter after the feed than before
+figure-asked-before-birth = taken before birth
+figure-asked-after-now = taken later than now
+
+## What is said beside the figures.
+
+figure-caution-uk-early-days = In the first 14 days UK charts show another standard than the WHO centile.
+figure-caution-preterm = Born before 37 weeks: the WHO standard is for babies born at term.
+figure-caution-clothed = A weight was taken in clothes.
+figure-caution-after-feed = The last weight was taken just after a feed.
+figure-caution-asked = A weight has to be asked about before it is relied on.
