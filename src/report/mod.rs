@@ -13,7 +13,7 @@ mod figures;
 mod form;
 mod json;
 pub mod note;
-mod phrase;
+pub mod phrase;
 pub mod plain;
 
 pub use facts::{Computed, Facts, FeedFacts, Figure, Figures, Handover, RuleVersions, TakenBack};

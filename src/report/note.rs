@@ -288,7 +288,7 @@ fn good(facts: &Facts, words: &Words) -> Option<String> {
 }
 
 /// Text as a keyboard may type it anywhere: printable ASCII without the signs that start a
-/// shortcut in a notes field, single spaces, no sign at the start of a word.
+/// shortcut in a notes field, single spaces, no mark at the start of a word.
 fn typeable(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
@@ -297,7 +297,12 @@ fn typeable(text: &str) -> String {
             let at_start = out.is_empty() || out.ends_with(' ');
             match c {
                 ' ' if at_start => {}
-                '.' | ',' | ';' | ':' | '/' | '%' | '=' if at_start => {}
+                // A unit or mark joins the word before it; with none before it, it says nothing.
+                '.' | ',' | ';' | ':' | '/' | '%' | '=' if at_start => {
+                    if out.pop().is_some() {
+                        out.push(c);
+                    }
+                }
                 _ => out.push(c),
             }
         }

@@ -44,7 +44,7 @@ note-signs-unlooked =
 note-pain = Schmerz, 0 bis 10, der Reihe nach: { $scores }.
 note-pain-cannot-say = kann es nicht sagen
 note-pain-not-asked = Schmerz nicht erfragt.
-note-plan = Plan: { $items }.
+note-plan = Vereinbart: { $items }.
 note-own-words =
     { $count ->
         [one] 1 Planpunkt in eigenen Worten steht im Eintrag.
@@ -68,11 +68,11 @@ report-amends = Geändert: dieser Bericht ersetzt den Besuch { $id }.
 report-signed = Unterschrieben von { $by }, { $when }
 report-not-signed = Nicht unterschrieben.
 report-no-finding = Keine Regel verlangte etwas.
-report-source = { "  " }Quelle: { $source }
-report-tries = { "  " }Üblicher Versuch: { $tries }
-report-call = { "  " }Rufen: { $whom }
-report-acknowledged = { "  " }Zur Kenntnis genommen von { $by }, { $when }
-report-not-acknowledged = { "  " }Noch nicht zur Kenntnis genommen.
+report-source = Quelle: { $source }
+report-tries = Üblicher Versuch: { $tries }
+report-call = Rufen: { $whom }
+report-acknowledged = Zur Kenntnis genommen von { $by }, { $when }
+report-not-acknowledged = Noch nicht zur Kenntnis genommen.
 report-unjudged = Nicht zu beurteilen
 report-unjudged-rule = * { $rule }: nicht zu beurteilen, es fehlt: { $missing }
 report-about = Mutter und Kind
@@ -157,7 +157,7 @@ report-signs-unclear = Unklar
 report-signs-seen = Gesehen
 report-signs-unlooked = Nicht angesehen
 report-notes = Notizen
-report-plan = Plan
+report-plan = Vereinbart
 report-plan-none = Nichts vereinbart.
 report-next-look = Nächster Besuch
 report-next-look-none = nicht festgelegt
@@ -169,6 +169,16 @@ report-odd =
 report-policy = Beurteilt nach Stationsregel { $name }, Version { $version }, { $hash }
 report-versions = Feedside { $app }; Regeln { $rhythm }, { $growth }, { $findings }
 report-caution = Diese Seite beschreibt, was gesehen und berechnet wurde. Sie stellt keine Diagnose. Die Regeln vor Ort und die Fachperson entscheiden.
+report-hours =
+    { $count ->
+        [one] 1 Stunde
+       *[other] { $count } Stunden
+    }
+report-days =
+    { $count ->
+        [one] 1 Tag
+       *[other] { $count } Tage
+    }
 report-unit-sd = SD
 report-unit-day = Tage
 report-unit-gram-per-day = g am Tag
@@ -197,20 +207,3 @@ figure-wet-expected = Nasse Windeln, an diesem Tag erwartet
 figure-dirty-expected = Windeln mit Stuhl, an diesem Tag erwartet
 figure-usual-feed = Übliche Menge einer Mahlzeit in diesem Alter, keine Verordnung
 figure-weight-asked = Nachzufragen, Gewicht von
-
-## Warum zu einem Gewicht nachzufragen ist, hinter ihm.
-
-figure-asked-implausible = außerhalb dessen, was plausibel ist
-figure-asked-factor-of-ten = etwa das Zehnfache oder ein Zehntel des vorigen
-figure-asked-pounds = als wären Pfund und Kilogramm vertauscht
-figure-asked-swapped = nach dem Stillen leichter als davor
-figure-asked-before-birth = vor der Geburt gewogen
-figure-asked-after-now = später als jetzt gewogen
-
-## Was neben den Werten gesagt wird.
-
-figure-caution-uk-early-days = In den ersten 14 Tagen zeigen britische Kurven einen anderen Standard als die WHO-Perzentile.
-figure-caution-preterm = Vor 37 Wochen geboren: der WHO-Standard gilt für reif geborene Kinder.
-figure-caution-clothed = Ein Gewicht wurde in Kleidung gemessen.
-figure-caution-after-feed = Das letzte Gewicht wurde gleich nach dem Stillen gemessen.
-figure-caution-asked = Zu einem Gewicht ist nachzufragen, bevor man sich darauf verlässt.

@@ -68,11 +68,11 @@ report-amends = Amended: this record replaces visit { $id }.
 report-signed = Signed by { $by }, { $when }
 report-not-signed = Not signed.
 report-no-finding = No rule asked for anything.
-report-source = { "  " }Source: { $source }
-report-tries = { "  " }Usually tried: { $tries }
-report-call = { "  " }Call: { $whom }
-report-acknowledged = { "  " }Acknowledged by { $by }, { $when }
-report-not-acknowledged = { "  " }Not acknowledged yet.
+report-source = Source: { $source }
+report-tries = Usually tried: { $tries }
+report-call = Call: { $whom }
+report-acknowledged = Acknowledged by { $by }, { $when }
+report-not-acknowledged = Not acknowledged yet.
 report-unjudged = Could not be judged
 report-unjudged-rule = * { $rule }: could not be judged, { $missing } missing
 report-about = About the pair
@@ -169,6 +169,16 @@ report-odd =
 report-policy = Judged by ward policy { $name }, version { $version }, { $hash }
 report-versions = Feedside { $app }; rules { $rhythm }, { $growth }, { $findings }
 report-caution = This page describes what was seen and computed. It does not diagnose. Local policy and the clinician decide.
+report-hours =
+    { $count ->
+        [one] 1 hour
+       *[other] { $count } hours
+    }
+report-days =
+    { $count ->
+        [one] 1 day
+       *[other] { $count } days
+    }
 report-unit-sd = SD
 report-unit-day = days
 report-unit-gram-per-day = g a day
@@ -197,20 +207,3 @@ figure-wet-expected = Wet nappies expected on this day
 figure-dirty-expected = Dirty nappies expected on this day
 figure-usual-feed = Usual volume of one feed at this age, not a prescription
 figure-weight-asked = To be asked about, weight of
-
-## Why a weight is to be asked about, behind it.
-
-figure-asked-implausible = beyond what is plausible
-figure-asked-factor-of-ten = about ten times or a tenth of the one before
-figure-asked-pounds = as if pounds and kilograms were mixed up
-figure-asked-swapped = lighter after the feed than before
-figure-asked-before-birth = taken before birth
-figure-asked-after-now = taken later than now
-
-## What is said beside the figures.
-
-figure-caution-uk-early-days = In the first 14 days UK charts show another standard than the WHO centile.
-figure-caution-preterm = Born before 37 weeks: the WHO standard is for babies born at term.
-figure-caution-clothed = A weight was taken in clothes.
-figure-caution-after-feed = The last weight was taken just after a feed.
-figure-caution-asked = A weight has to be asked about before it is relied on.

@@ -265,11 +265,7 @@ fn growth(bundle: &mut Bundle<'_>, weights: &[String]) {
         }
     }
     for it in &figures.cautions {
-        panel.part(
-            bundle,
-            "figure-caution",
-            X::Coded(ours("figure-caution", it)),
-        );
+        panel.part(bundle, "figure-caution", X::Coded(ours("caution", it)));
     }
     for it in &figures.missing {
         panel.part(bundle, "figure-missing", X::Coded(ours("missing", it)));

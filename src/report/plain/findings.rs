@@ -37,18 +37,18 @@ impl Page<'_> {
             self.line(&format!("  {reason}"));
         }
         let source = phrase::word(words, "source", &it.source);
-        self.say("report-source", &[("source", source.into())]);
+        self.say_under("report-source", &[("source", source.into())]);
         if !it.tries.is_empty() {
             let tries: Vec<String> = it
                 .tries
                 .iter()
                 .map(|it| phrase::coded(words, "adjustment", it))
                 .collect();
-            self.say("report-tries", &[("tries", tries.join("; ").into())]);
+            self.say_under("report-tries", &[("tries", tries.join("; ").into())]);
         }
         if it.call != CallWhom::Nobody {
             let whom = phrase::of(words, "call", it.call);
-            self.say("report-call", &[("whom", whom.into())]);
+            self.say_under("report-call", &[("whom", whom.into())]);
         }
         if it.level != Level::MedicalReviewNow {
             return;
@@ -58,9 +58,9 @@ impl Page<'_> {
             Some(ack) => {
                 let by = ack.by.as_str().into();
                 let args = [("by", by), ("when", self.when(ack.wall).into())];
-                self.say("report-acknowledged", &args);
+                self.say_under("report-acknowledged", &args);
             }
-            None => self.say("report-not-acknowledged", &[]),
+            None => self.say_under("report-not-acknowledged", &[]),
         }
     }
 

@@ -57,6 +57,12 @@ impl Page<'_> {
         self.line(&line);
     }
 
+    /// A sentence that belongs to the line before it.
+    fn say_under(&mut self, id: &str, args: &[(&str, Arg)]) {
+        let line = self.words.say_with(id, args);
+        self.line(&format!("  {line}"));
+    }
+
     /// A label and its value; "not known" where there is none.
     fn field(&mut self, id: &str, value: Option<String>) {
         let label = self.words.say(id);

@@ -171,12 +171,12 @@ impl Page<'_> {
                 let unit = if value.is_none() { unit.as_str() } else { "" };
                 format!("{range}{unit}")
             });
-            let why = it.why.map(|why| phrase::word(words, "figure-asked", why));
+            let why = it.why.map(|why| phrase::word(words, "question", why));
             let all: Vec<String> = value.into_iter().chain(range).chain(why).collect();
             self.line(&format!("{label}: {}", all.join(" ")));
         }
         for it in &figures.cautions {
-            let line = phrase::word(words, "figure-caution", it);
+            let line = phrase::word(words, "caution", it);
             self.line(&line);
         }
         if !figures.missing.is_empty() {

@@ -255,7 +255,7 @@ fn figures_name_their_weights_unit_and_what_was_missing() {
     ));
     assert!(has_code(
         &component(growth, "figure-caution")["valueCodeableConcept"],
-        "figure-caution-uk-early-days"
+        "caution-uk-early-days"
     ));
 }
 

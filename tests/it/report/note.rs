@@ -57,11 +57,11 @@ fn what_needs_a_doctor_now_leads_and_the_rest_follows_in_the_order_of_need() {
         (
             Lang::De,
             [
-                "Gewicht 3049 g, -10,3 % zum Geburtsgewicht",
+                "Gewicht 3049 g, -10,3% zum Geburtsgewicht",
                 "Stillen 1 Links",
                 "Zeichen nicht gesehen: Kinn",
                 "Schmerz, 0 bis 10, der Reihe nach: 6, 2, kann es nicht sagen",
-                "Plan: ",
+                "Vereinbart: ",
                 "Naechster Besuch: 4. Maerz 2026, 15:30",
             ],
         ),

@@ -45,7 +45,6 @@ fn numbers_stand_with_their_unit_interval_and_doubts() {
         "4. März 2026, 09:31: 3049 g",
         "Teilung der Waage 5 g",
         "Veränderung zum Geburtsgewicht in Prozent: \u{2212}10,3\u{a0}%",
-        "britische Kurven",
         "Beobachtet 4:00 von 5:00: 40 Saugzüge, 13 Schlucke gezählt",
         "Saugzüge je Minute 86 (80 bis 92), Saugzüge je Schluck 3,1 (1,9 bis 5,2)",
         "Saugzüge je Schluck zu wenige für eine Aussage",

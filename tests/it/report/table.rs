@@ -1,4 +1,4 @@
-//! The table.
+//! The table: one row for each fact.
 
 use feedside::record::Label;
 use feedside::report::csv::{HEADER, write};
