@@ -7,8 +7,8 @@ use uuid::Uuid;
 use crate::findings::Judged;
 use crate::growth::Growth;
 use crate::record::{
-    Acknowledged, At, BreastBefore, Feed, Folded, LastDay, Nappy, Pair, PlanItem, PolicyMark, Sign,
-    SignNow, Signed, Text, Visit, VisitId, WallTime, Weighing, What,
+    Acknowledged, At, BreastBefore, Feed, Folded, Label, LastDay, Nappy, Pair, PlanItem,
+    PolicyMark, Sign, SignNow, Signed, Text, Visit, VisitId, WallTime, Weighing, What,
 };
 use crate::rhythm::Summary;
 
@@ -153,7 +153,7 @@ pub struct Facts {
     /// When its last entry was made before it was shown or handed over.
     pub until: WallTime,
     /// The specialist's sign.
-    pub specialist: String,
+    pub specialist: Label,
     /// The signature.
     pub signed: Option<Signed>,
     /// The last 24 hours; `None` if never asked.
@@ -219,7 +219,7 @@ impl Facts {
             replaces: visit.replaces,
             began: visit.began,
             until,
-            specialist: visit.specialist.as_str().to_owned(),
+            specialist: visit.specialist.clone(),
             signed: folded.signed.clone(),
             last_day: folded.last_day.clone(),
             weighings: folded.weighings.clone(),

@@ -25,7 +25,7 @@ pub fn visit_json(facts: &Facts) -> Value {
             "replaces": facts.replaces.map(|id| id.to_string()),
             "began": plain(&facts.began),
             "until": plain(&facts.until),
-            "specialist": facts.specialist,
+            "specialist": facts.specialist.as_str(),
             "signed": facts.signed.as_ref().map(|signed| json!({
                 "by": signed.by.as_str(),
                 "wall": plain(&signed.wall),

@@ -104,7 +104,7 @@ fn unjudged(facts: &Facts, words: &Words) -> Option<String> {
     (0 < count).then(|| {
         let args = [
             ("count", count.into()),
-            ("missing", missing.join(", ").into()),
+            ("missing", missing.join("; ").into()),
         ];
         words.say_with("note-unjudged", &args)
     })
@@ -291,9 +291,17 @@ fn good(facts: &Facts, words: &Words) -> Option<String> {
 /// shortcut in a notes field, single spaces, no mark at the start of a word.
 fn typeable(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
-    for c in text.chars() {
+    let mut chars = text.chars().peekable();
+    while let Some(c) = chars.next() {
         let mut one = [0; 4];
+        let is_in_capitals =
+            c.is_uppercase() && chars.peek().is_some_and(|next| next.is_uppercase());
         for c in ascii(c, &mut one).chars() {
+            let c = if is_in_capitals {
+                c.to_ascii_uppercase()
+            } else {
+                c
+            };
             let at_start = out.is_empty() || out.ends_with(' ');
             match c {
                 ' ' if at_start => {}

@@ -40,19 +40,21 @@ pub fn finding(words: &Words, finding: &Finding) -> String {
     }
 }
 
-/// Why a finding held, with its numbers; the bare numbers where there is no message.
+/// Why a finding held, with its numbers; the bare numbers where there is no message for it, or one
+/// of another version that asks for other numbers.
 pub fn reason(words: &Words, finding: &Finding) -> String {
     let id = format!("finding-{}-reason", finding.rule);
-    if words.has(&id) {
-        words.say_with(&id, &arguments(words, finding))
-    } else {
+    let said = words
+        .has(&id)
+        .then(|| words.say_with(&id, &arguments(words, finding)));
+    said.filter(|said| !said.contains("{$")).unwrap_or_else(|| {
         let numbers: Vec<String> = finding
             .numbers
             .iter()
             .map(|it| format!("{} {}", it.name.replace('_', " "), number(words, it)))
             .collect();
         numbers.join(", ")
-    }
+    })
 }
 
 fn arguments<'a>(words: &Words, finding: &'a Finding) -> Vec<(&'a str, Arg)> {
@@ -96,7 +98,7 @@ pub(super) fn unit(words: &Words, ucum: &str) -> String {
     match ucum {
         "%" => words.percent(0.0, 0).trim_start_matches('0').to_owned(),
         "{sd}" => format!(" {}", words.say("report-unit-sd")),
-        "{count}" | "{score}" | "1" => String::new(),
+        "{count}" | "{score}" | "{centile}" | "1" => String::new(),
         "d" => format!(" {}", words.say("report-unit-day")),
         "g/d" => format!(" {}", words.say("report-unit-gram-per-day")),
         "mL" => " ml".to_owned(),

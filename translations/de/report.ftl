@@ -62,7 +62,7 @@ note-end = Beschreibt, stellt keine Diagnose. Besuch { $id }
 ## Die einfache Seite.
 
 report-title = Beobachtetes Stillen: Bericht eines Besuchs
-report-pair = Bett { $bed }, { $initials }
+report-pair = Bett: { $bed }, { $initials }
 report-visit = Besuch { $id }, begonnen { $began }, durch { $specialist }
 report-amends = Geändert: dieser Bericht ersetzt den Besuch { $id }.
 report-signed = Unterschrieben von { $by }, { $when }
@@ -114,6 +114,7 @@ report-step = Teilung der Waage { $grams } g
 report-step-unknown = Teilung der Waage nicht bekannt
 # Ein 95-%-Intervall oder der übliche Bereich, hinter seiner Zahl.
 report-interval = ({ $low } bis { $high })
+report-range = { $low } bis { $high }
 report-nappy = { $when }: Windel, { $what }
 report-nappy-wet = nass
 report-nappy-heavy = nass und schwer
@@ -138,8 +139,16 @@ report-whole-feed = ganzes Stillen
 # $rate und $ratio Zahlen mit ihren Intervallen.
 report-rates = { $phase }: Saugzüge je Minute { $rate }, Saugzüge je Schluck { $ratio }
 report-too-few = zu wenige für eine Aussage
-report-runs = { $runs } Saugfolgen, die Hälfte davon mit { $sucks } Saugzügen oder mehr; Median { $seconds } s
-report-rests = { $rests } Pausen; Median { $seconds } s
+report-runs =
+    { $runs ->
+        [one] Eine Saugfolge mit { $sucks } Saugzügen, { $seconds } s
+       *[other] { $runs } Saugfolgen, die Hälfte davon mit { $sucks } Saugzügen oder mehr; Median { $seconds } s
+    }
+report-rests =
+    { $rests ->
+        [one] Eine Pause, { $seconds } s
+       *[other] { $rests } Pausen; Median { $seconds } s
+    }
 report-doubts = Diesen Zahlen weniger trauen wegen
 report-pain = Schmerz, 0 bis 10
 report-tried = Versucht

@@ -62,7 +62,7 @@ note-end = Describes, does not diagnose. Visit { $id }
 ## The plain page.
 
 report-title = Watched breastfeed: record of a visit
-report-pair = Bed { $bed }, { $initials }
+report-pair = Bed: { $bed }, { $initials }
 report-visit = Visit { $id }, began { $began }, by { $specialist }
 report-amends = Amended: this record replaces visit { $id }.
 report-signed = Signed by { $by }, { $when }
@@ -74,7 +74,7 @@ report-call = Call: { $whom }
 report-acknowledged = Acknowledged by { $by }, { $when }
 report-not-acknowledged = Not acknowledged yet.
 report-unjudged = Could not be judged
-report-unjudged-rule = * { $rule }: could not be judged, { $missing } missing
+report-unjudged-rule = * { $rule }: could not be judged, missing: { $missing }
 report-about = About the pair
 report-born = Born
 report-gestation = Gestation at birth
@@ -114,6 +114,7 @@ report-step = scale step { $grams } g
 report-step-unknown = scale step not known
 # A 95 % interval or the range of what is usual, behind its number.
 report-interval = ({ $low } to { $high })
+report-range = { $low } to { $high }
 report-nappy = { $when }: nappy, { $what }
 report-nappy-wet = wet
 report-nappy-heavy = wet and heavy
@@ -138,8 +139,16 @@ report-whole-feed = whole feed
 # $rate and $ratio numbers with their intervals.
 report-rates = { $phase }: sucks a minute { $rate }, sucks a swallow { $ratio }
 report-too-few = too few to say
-report-runs = { $runs } runs, half of them with { $sucks } sucks or more; median { $seconds } s
-report-rests = { $rests } rests; median { $seconds } s
+report-runs =
+    { $runs ->
+        [one] One run of { $sucks } sucks, { $seconds } s
+       *[other] { $runs } runs, half of them with { $sucks } sucks or more; median { $seconds } s
+    }
+report-rests =
+    { $rests ->
+        [one] One rest, { $seconds } s
+       *[other] { $rests } rests; median { $seconds } s
+    }
 report-doubts = Trust these numbers less because of
 report-pain = Pain, 0 to 10
 report-tried = Tried

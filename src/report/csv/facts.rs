@@ -10,7 +10,7 @@ pub(super) fn record(table: &mut Table, facts: &Facts) {
     if let Some(replaces) = facts.replaces {
         table.seen("visit", None, "replaces", &replaces.to_string());
     }
-    table.text("visit", None, "specialist", &facts.specialist);
+    table.text("visit", None, "specialist", facts.specialist.as_str());
     match &facts.signed {
         Some(signed) => table.text("visit", Some(signed.wall), "signed", signed.by.as_str()),
         None => table.seen("visit", None, "signed", "no"),

@@ -79,7 +79,7 @@ impl Page<'_> {
                 .collect();
             let args = [
                 ("rule", phrase::rule(self.words, &it.rule).into()),
-                ("missing", missing.join(", ").into()),
+                ("missing", missing.join("; ").into()),
             ];
             self.say("report-unjudged-rule", &args);
         }

@@ -156,7 +156,12 @@ impl Page<'_> {
             let range = match (it.low, it.high) {
                 (Some(low), Some(high)) => {
                     let args = [("low", shown(low).into()), ("high", shown(high).into())];
-                    Some(words.say_with("report-interval", &args))
+                    let id = if it.value.is_some() {
+                        "report-interval"
+                    } else {
+                        "report-range"
+                    };
+                    Some(words.say_with(id, &args))
                 }
                 (Some(low), None) => {
                     Some(words.say_with("report-at-least", &[("low", shown(low).into())]))
@@ -187,7 +192,7 @@ impl Page<'_> {
             let missing: Vec<String> = missing.collect();
             self.say(
                 "report-figures-missing",
-                &[("missing", missing.join(", ").into())],
+                &[("missing", missing.join("; ").into())],
             );
         }
     }

@@ -5,6 +5,7 @@
 
 use std::collections::HashSet;
 
+use feedside::record::Label;
 use feedside::report::fhir::bundle;
 use feedside::report::{Facts, Handover};
 use serde_json::Value;
@@ -197,7 +198,7 @@ fn a_second_import_makes_nothing_new() {
 #[test]
 fn a_search_value_is_escaped_where_it_would_be_read_as_something_else() {
     let mut facts = sample_facts();
-    facts.specialist = "K, B|&é".to_owned();
+    facts.specialist = Label::new("K, B|&é").unwrap();
     let bundle = bundle(&facts);
     let entry = bundle["entry"]
         .as_array()

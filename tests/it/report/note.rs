@@ -68,10 +68,10 @@ fn what_needs_a_doctor_now_leads_and_the_rest_follows_in_the_order_of_need() {
     ] {
         let words = Words::new(lang);
         let note = text(&sample_facts(), &words);
-        let lead = words.say("level-medical-review-now");
-        if words.has("level-medical-review-now") {
-            assert!(note.starts_with(&lead.to_uppercase()), "{note}");
-        }
+        // The gravest level leads, in capitals.
+        let lead = note.split(": ").next().unwrap();
+        assert_eq!(lead, lead.to_uppercase(), "{note}");
+        assert!(3 < lead.len(), "{note}");
         let mut from = 0;
         for part in order {
             let at = note[from..]
@@ -134,6 +134,19 @@ fn a_note_that_just_fits_is_not_shortened() {
         .max()
         .unwrap();
     assert!((MOST - 100..=MOST).contains(&longest), "{longest}");
+}
+
+#[test]
+fn letters_with_marks_are_written_out_and_a_unit_stays_with_its_number() {
+    let mut facts = sample_facts();
+    facts.judged.findings.truncate(1);
+    facts.judged.findings[0].rule =
+        "\u{c4}RZTLICH \u{c4}hre stra\u{df}e 5\u{a0}% / x .y \u{bb}z\u{ab}".to_owned();
+    let note = text(&facts, &Words::new(Lang::En));
+    assert!(
+        note.contains(": AERZTLICH Aehre strasse 5%/ x.y z."),
+        "{note}"
+    );
 }
 
 proptest! {

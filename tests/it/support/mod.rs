@@ -304,7 +304,7 @@ pub fn sample_judged() -> Judged {
     };
     let loss = vec![
         Number::new("loss", 103, Unit::TenthsPercent),
-        Number::new("limit", 100, Unit::TenthsPercent),
+        Number::new("age", 55, Unit::Hour),
     ];
     Judged {
         findings: vec![
