@@ -16,6 +16,6 @@ pub mod note;
 pub mod phrase;
 pub mod plain;
 
-pub use facts::{Computed, Facts, FeedFacts, GrowthNumber, Handover, RuleVersions, TakenBack};
+pub use facts::{Computed, Facts, FeedFacts, Figure, Figures, Handover, RuleVersions, TakenBack};
 pub use form::base64;
 pub use json::visit_json;

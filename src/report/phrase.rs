@@ -6,7 +6,7 @@ use crate::record::{Coded, StoredWord};
 use crate::words::{Arg, Words};
 
 /// The phrase of a stored word; a word that nobody has a message for stands as it is, readable.
-pub fn word(words: &Words, thing: &str, stored: &str) -> String {
+pub(super) fn word(words: &Words, thing: &str, stored: &str) -> String {
     let id = format!("{thing}-{}", stored.replace('_', "-"));
     if words.has(&id) {
         words.say(&id)
@@ -16,17 +16,17 @@ pub fn word(words: &Words, thing: &str, stored: &str) -> String {
 }
 
 /// The phrase of a value with a stored word.
-pub fn of<T: StoredWord>(words: &Words, thing: &str, value: T) -> String {
+pub(super) fn of<T: StoredWord>(words: &Words, thing: &str, value: T) -> String {
     word(words, thing, value.word())
 }
 
 /// The phrase of a stored word that may be of another version.
-pub fn coded<T: StoredWord>(words: &Words, thing: &str, value: &Coded<T>) -> String {
+pub(super) fn coded<T: StoredWord>(words: &Words, thing: &str, value: &Coded<T>) -> String {
     word(words, thing, value.word())
 }
 
 /// The line of a rule, whether it held or not.
-pub fn rule(words: &Words, rule: &str) -> String {
+pub(super) fn rule(words: &Words, rule: &str) -> String {
     word(words, "finding", rule)
 }
 
@@ -40,19 +40,21 @@ pub fn finding(words: &Words, finding: &Finding) -> String {
     }
 }
 
-/// Why a finding held, with its numbers; the bare numbers where there is no message.
+/// Why a finding held, with its numbers; the bare numbers where there is no message for it, or one
+/// of another version that asks for other numbers.
 pub fn reason(words: &Words, finding: &Finding) -> String {
     let id = format!("finding-{}-reason", finding.rule);
-    if words.has(&id) {
-        words.say_with(&id, &arguments(words, finding))
-    } else {
+    let said = words
+        .has(&id)
+        .then(|| words.say_with(&id, &arguments(words, finding)));
+    said.filter(|said| !said.contains("{$")).unwrap_or_else(|| {
         let numbers: Vec<String> = finding
             .numbers
             .iter()
             .map(|it| format!("{} {}", it.name.replace('_', " "), number(words, it)))
             .collect();
         numbers.join(", ")
-    }
+    })
 }
 
 fn arguments<'a>(words: &Words, finding: &'a Finding) -> Vec<(&'a str, Arg)> {
@@ -63,28 +65,40 @@ fn arguments<'a>(words: &Words, finding: &'a Finding) -> Vec<(&'a str, Arg)> {
         .collect()
 }
 
-/// A finding's number without its unit.
-fn number(words: &Words, number: &Number) -> String {
+/// A finding's number with its unit, as `10.4%`, `3 days` or `2:10 min`; counts and scores plain.
+pub fn number(words: &Words, number: &Number) -> String {
     let (value, _, decimals) = super::form::in_ucum(number);
+    let plain = words.number(value, decimals);
+    let counted = |id: &str| words.say_with(id, &[("count", number.value.into())]);
     match number.unit {
         Unit::TenthsPercent => words.percent(value, decimals),
-        _ => words.number(value, decimals),
+        Unit::Gram => format!("{plain} g"),
+        Unit::Millilitre => format!("{plain} ml"),
+        Unit::TenthsCelsius => format!("{plain} °C"),
+        Unit::Hour => counted("report-hours"),
+        Unit::Day => counted("report-days"),
+        Unit::HundredthsSd => format!("{plain} {}", words.say("report-unit-sd")),
+        Unit::Second => match u64::try_from(number.value) {
+            Ok(seconds) if 60 <= seconds => format!("{} min", words.duration_clock(seconds * 1000)),
+            _ => format!("{plain} s"),
+        },
+        Unit::Count | Unit::Score | Unit::Tenths => plain,
     }
 }
 
 /// Milliseconds as minutes, rounded to so many decimals.
-pub fn minutes(words: &Words, ms: u64, decimals: usize) -> String {
+pub(super) fn minutes(words: &Words, ms: u64, decimals: usize) -> String {
     // A visit lasts far less than 2^52 ms, so nothing is lost.
     #[allow(clippy::cast_precision_loss)]
     words.number(ms as f64 / 60_000.0, decimals)
 }
 
 /// A UCUM unit as it stands behind a number, with the space before it if it has one.
-pub fn unit(words: &Words, ucum: &str) -> String {
+pub(super) fn unit(words: &Words, ucum: &str) -> String {
     match ucum {
         "%" => words.percent(0.0, 0).trim_start_matches('0').to_owned(),
         "{sd}" => format!(" {}", words.say("report-unit-sd")),
-        "{count}" | "{score}" | "1" => String::new(),
+        "{count}" | "{score}" | "{centile}" | "1" => String::new(),
         "d" => format!(" {}", words.say("report-unit-day")),
         "g/d" => format!(" {}", words.say("report-unit-gram-per-day")),
         "mL" => " ml".to_owned(),

@@ -62,19 +62,19 @@ note-end = Describes, does not diagnose. Visit { $id }
 ## The plain page.
 
 report-title = Watched breastfeed: record of a visit
-report-pair = Bed { $bed }, { $initials }
+report-pair = Bed: { $bed }, { $initials }
 report-visit = Visit { $id }, began { $began }, by { $specialist }
 report-amends = Amended: this record replaces visit { $id }.
 report-signed = Signed by { $by }, { $when }
 report-not-signed = Not signed.
 report-no-finding = No rule asked for anything.
-report-source = { "  " }Source: { $source }
-report-tries = { "  " }Usually tried: { $tries }
-report-call = { "  " }Call: { $whom }
-report-acknowledged = { "  " }Acknowledged by { $by }, { $when }
-report-not-acknowledged = { "  " }Not acknowledged yet.
+report-source = Source: { $source }
+report-tries = Usually tried: { $tries }
+report-call = Call: { $whom }
+report-acknowledged = Acknowledged by { $by }, { $when }
+report-not-acknowledged = Not acknowledged yet.
 report-unjudged = Could not be judged
-report-unjudged-rule = * { $rule }: could not be judged, { $missing } missing
+report-unjudged-rule = * { $rule }: could not be judged, missing: { $missing }
 report-about = About the pair
 report-born = Born
 report-gestation = Gestation at birth
@@ -114,6 +114,7 @@ report-step = scale step { $grams } g
 report-step-unknown = scale step not known
 # A 95 % interval or the range of what is usual, behind its number.
 report-interval = ({ $low } to { $high })
+report-range = { $low } to { $high }
 report-nappy = { $when }: nappy, { $what }
 report-nappy-wet = wet
 report-nappy-heavy = wet and heavy
@@ -138,8 +139,16 @@ report-whole-feed = whole feed
 # $rate and $ratio numbers with their intervals.
 report-rates = { $phase }: sucks a minute { $rate }, sucks a swallow { $ratio }
 report-too-few = too few to say
-report-runs = { $runs } runs, half of them with { $sucks } sucks or more; median { $seconds } s
-report-rests = { $rests } rests; median { $seconds } s
+report-runs =
+    { $runs ->
+        [one] One run of { $sucks } sucks, { $seconds } s
+       *[other] { $runs } runs, half of them with { $sucks } sucks or more; median { $seconds } s
+    }
+report-rests =
+    { $rests ->
+        [one] One rest, { $seconds } s
+       *[other] { $rests } rests; median { $seconds } s
+    }
 report-doubts = Trust these numbers less because of
 report-pain = Pain, 0 to 10
 report-tried = Tried
@@ -169,6 +178,41 @@ report-odd =
 report-policy = Judged by ward policy { $name }, version { $version }, { $hash }
 report-versions = Feedside { $app }; rules { $rhythm }, { $growth }, { $findings }
 report-caution = This page describes what was seen and computed. It does not diagnose. Local policy and the clinician decide.
+report-hours =
+    { $count ->
+        [one] 1 hour
+       *[other] { $count } hours
+    }
+report-days =
+    { $count ->
+        [one] 1 day
+       *[other] { $count } days
+    }
 report-unit-sd = SD
 report-unit-day = days
 report-unit-gram-per-day = g a day
+report-at-least = at least { $low }
+report-under = under { $high }
+report-no-figures = No figures were computed.
+report-figures-missing = Some figures are absent, missing: { $missing }
+
+## Figures of weight and output, on the plain page: label before a number.
+
+figure-age = Age now
+figure-weight = Weight that counts
+figure-weight-age = Age when weighed
+figure-weight-change-grams = Change from birth weight
+figure-weight-change = Change from birth weight in per cent
+figure-weight-clothed-since = Later weight in clothes
+figure-median-change = Published median change at about that age
+figure-median-change-age = That median is for the age of
+figure-sds-line = Line of -2.5 SDS for change at that age
+figure-who-z = WHO z for weight at that age
+figure-who-centile = WHO centile
+figure-back-at-birth-weight = Back at birth weight at the age of
+figure-gain-per-day = Gain to the last weight
+figure-test-weighing = Intake by test weighing
+figure-wet-expected = Wet nappies expected on this day
+figure-dirty-expected = Dirty nappies expected on this day
+figure-usual-feed = Usual volume of one feed at this age, not a prescription
+figure-weight-asked = To be asked about, weight of

@@ -97,7 +97,7 @@ fn related(bundle: &mut Bundle<'_>) {
 }
 
 fn practitioner(bundle: &mut Bundle<'_>) {
-    let sign = bundle.facts.specialist.clone();
+    let sign = bundle.facts.specialist.as_str();
     let person = json!({
         "identifier": [{ "system": "urn:feedside:specialist", "value": sign }],
     });

@@ -5,6 +5,7 @@
 
 use std::collections::HashSet;
 
+use feedside::record::Label;
 use feedside::report::fhir::bundle;
 use feedside::report::{Facts, Handover};
 use serde_json::Value;
@@ -197,7 +198,7 @@ fn a_second_import_makes_nothing_new() {
 #[test]
 fn a_search_value_is_escaped_where_it_would_be_read_as_something_else() {
     let mut facts = sample_facts();
-    facts.specialist = "K, B|&é".to_owned();
+    facts.specialist = Label::new("K, B|&é").unwrap();
     let bundle = bundle(&facts);
     let entry = bundle["entry"]
         .as_array()
@@ -236,6 +237,27 @@ fn weights_have_loinc_codes_grams_moment_and_step() {
         component(gestation, "gestation-days")["valueQuantity"]["value"],
         277
     );
+}
+
+#[test]
+fn figures_name_their_weights_unit_and_what_was_missing() {
+    let bundle = bundle(&handed());
+    let growth = observations(&bundle, "growth")[0];
+    let change = &component(growth, "figure-weight-change")["valueQuantity"];
+    assert_eq!(
+        (&change["value"], &change["code"]),
+        (&Value::from(-10.3), &Value::from("%"))
+    );
+    assert_eq!(growth["derivedFrom"].as_array().unwrap().len(), 1);
+    let missing = component(growth, "figure-missing");
+    assert!(has_code(
+        &missing["valueCodeableConcept"],
+        "missing-second-weight"
+    ));
+    assert!(has_code(
+        &component(growth, "figure-caution")["valueCodeableConcept"],
+        "caution-uk-early-days"
+    ));
 }
 
 #[test]
