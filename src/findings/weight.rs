@@ -261,37 +261,36 @@ fn second_week(scene: &Scene<'_>) -> Verdict {
     // Fixed by its source, not by the ward: more than 10 % on days 7 to 13.
     const LIMIT_TENTHS: i64 = 100;
     let in_week = |age: Age| 7 <= age.days() && age.days() < 14;
-    settle((|| {
-        let (last, _) = weight(scene)?;
-        let now = scene.age().is_some_and(in_week);
-        Ok(match loss_above(scene, LIMIT_TENTHS, in_week) {
-            Some(numbers) => Verdict::Held(numbers),
-            None if now && !in_week(last.age) => lacks(Missing::RecentWeight),
-            None if now => unless_doubtful(scene, last),
-            None => Verdict::NotForThis,
-        })
-    })())
+    if let Some(numbers) = loss_above(scene, LIMIT_TENTHS, in_week) {
+        return Verdict::Held(numbers);
+    }
+    for_days(scene, in_week)
 }
 
 fn below_line(scene: &Scene<'_>) -> Verdict {
-    settle((|| {
-        let (last, _) = weight(scene)?;
-        let below = weights(scene)
-            .filter_map(|(it, change)| Some((change, LineAgainst::of(change, it.age)?)))
-            .find(|(_, line)| line.below);
-        if let Some((change, line)) = below {
-            let numbers = [change.loss_tenths_percent(), line.line_tenths, line.day];
-            return Ok(held_if(true, &numbers));
-        }
-        let covered = |age: Age| SDS_LINE_DAYS.contains(&age.days());
-        Ok(if covered(last.age) {
+    let below = weights(scene)
+        .filter_map(|(it, change)| Some((change, LineAgainst::of(change, it.age)?)))
+        .find(|(_, line)| line.below);
+    if let Some((change, line)) = below {
+        let numbers = [change.loss_tenths_percent(), line.line_tenths, line.day];
+        return held_if(true, &numbers);
+    }
+    for_days(scene, |age| SDS_LINE_DAYS.contains(&age.days()))
+}
+
+/// What a rule says that is for some days only and does not hold: not held if a weight of those
+/// days tells so, lacking if none does, not for this baby outside the days.
+fn for_days(scene: &Scene<'_>, covers: impl Fn(Age) -> bool) -> Verdict {
+    if scene.age().is_some_and(|age| !covers(age)) {
+        return Verdict::NotForThis;
+    }
+    settle(weight(scene).map(|(last, _)| {
+        if covers(last.age) {
             unless_doubtful(scene, last)
-        } else if scene.age().is_some_and(covered) {
-            lacks(Missing::RecentWeight)
         } else {
-            Verdict::NotForThis
-        })
-    })())
+            lacks(Missing::RecentWeight)
+        }
+    }))
 }
 
 /// Another sign that something is wrong: `Some(true)` seen, `Some(false)` looked for and not seen.

@@ -72,7 +72,7 @@ fn clothes_taken_off_between_make_no_test_weighing() {
 
 #[test]
 fn a_feed_of_more_than_three_hours_makes_no_test_weighing() {
-    let apart = |hours| {
+    let apart = |hours: i64| {
         test_weighings(&[
             weighed_as(70, 3300, BeforeFeed, true),
             weighed_as(70 + hours, 3360, AfterFeed, true),
