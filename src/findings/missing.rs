@@ -15,6 +15,8 @@ words!(
         UnclothedWeight = "unclothed_weight",
         /// A weight that is recent enough for the age.
         RecentWeight = "recent_weight",
+        /// A weight that was checked: the last one is asked about.
+        CheckedWeight = "checked_weight",
         /// A second weight at least 24 hours apart.
         SecondWeight = "second_weight",
         /// The baby's sex.

@@ -258,6 +258,7 @@ missing-birth-weight = Das Geburtsgewicht
 missing-weight = Ein Gewicht nach der Geburt
 missing-unclothed-weight = Ein Gewicht ohne Kleidung
 missing-recent-weight = Ein frisches Gewicht
+missing-checked-weight = Ein geprüftes Gewicht
 missing-second-weight = Ein zweites Gewicht, 24 Stunden davor
 missing-sex = Das Geschlecht des Kindes
 missing-way-of-birth = Die Art der Geburt

@@ -258,6 +258,7 @@ missing-birth-weight = The birth weight
 missing-weight = A weight after birth
 missing-unclothed-weight = A weight without clothes
 missing-recent-weight = A recent weight
+missing-checked-weight = A checked weight
 missing-second-weight = A second weight, 24 hours apart
 missing-sex = The baby's sex
 missing-way-of-birth = The way of birth

@@ -160,6 +160,28 @@ fn a_clothed_weight_can_tell_a_loss_but_not_that_there_is_none() {
 }
 
 #[test]
+fn a_weight_that_is_asked_about_can_raise_an_alarm_but_not_end_one() {
+    // Common practice: 6830 typed for 3100 g (its pounds) after a large loss.
+    let slip = at(80).weight(50, 3100).weight(79, 6830);
+    assert!(slip.holds("weight-asked"));
+    for rule in ["weight-loss-over-ten", "weight-below-line", "weight-back"] {
+        assert_eq!(
+            slip.lacked(rule),
+            Some(vec!["checked_weight".to_owned()]),
+            "{rule}"
+        );
+    }
+    let old = at(15 * 24).weight(13 * 24, 3400).weight(15 * 24, 7400);
+    for rule in ["weight-not-back-14", "weight-gaining", "weight-gain-slow"] {
+        assert_eq!(
+            old.lacked(rule),
+            Some(vec!["checked_weight".to_owned()]),
+            "{rule}"
+        );
+    }
+}
+
+#[test]
 fn a_fall_counts_from_day_five_on_and_beyond_what_scale_and_handling_explain() {
     // NICE NG75 (2017): loss usually stops by about day 3 to 4; 14 g: Savenije and Brand 2006.
     let fell = |grams| at(150).weight(100, 3300).weight(148, grams);
