@@ -5,4 +5,36 @@
 
 mod handed;
 
+pub mod cbor;
+pub mod deflate;
+pub mod dictionary;
+pub mod digits;
+mod error;
+mod fresh;
+pub mod limit;
+pub mod pieces;
+pub mod qr;
+pub mod read_back;
+pub mod seal;
+pub mod sign;
+mod stream;
+pub mod wire;
+
+mod collect;
+mod keys;
+mod note;
+mod pack;
+mod receipt;
+
+pub use collect::{Collector, Offered, Waiting};
+pub use error::HandoverError;
+pub use fresh::Fresh;
 pub use handed::{FeedTable, FindingRow, Handed, NumberRow, PhaseRow, RateRow, RunRow};
+pub use keys::{
+    DeskKeyPair, DeskPublic, FINGERPRINT_WORDS, KEY_GROUP_CHARS, KEY_GROUPS, Kid, TabletKey,
+    TabletPublic,
+};
+pub use note::{NOTE_CHARS_IN_V20, NOTE_CHARS_MOST, Note};
+pub use pack::{Opened, Packed, open, pack};
+pub use qr::{Code, VersionCap};
+pub use receipt::{Receipt, ReceiptCheck, check_digit};
