@@ -162,7 +162,11 @@ fn of(it: &Invented, now: WallTime) -> Result<(Pair, Vec<Visit>), RecordError> {
         gestation: Some(Gestation::weeks_days(it.weeks, it.days)?),
         birth_weight: Some(Grams::new(it.birth_weight)?),
         way_of_birth: Some(it.way),
-        babies: if it.reasons.contains(&Reason::Twins) { 2 } else { 1 },
+        babies: if it.reasons.contains(&Reason::Twins) {
+            2
+        } else {
+            1
+        },
         risk_notes: it.risks.iter().copied().map(Coded::Known).collect(),
         reasons: it.reasons.iter().copied().map(Coded::Known).collect(),
         language: None,

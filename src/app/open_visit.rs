@@ -119,9 +119,7 @@ impl OpenVisit {
 
     /// The running feed's rhythm as it is now.
     pub fn live(&self, now: Now) -> Option<rhythm::Live> {
-        self.folded
-            .running()
-            .map(|_| self.live.live(self.at(now)))
+        self.folded.running().map(|_| self.live.live(self.at(now)))
     }
 
     /// The running feed's rhythm so far.

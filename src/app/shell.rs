@@ -326,9 +326,11 @@ impl Shell {
             Deed::SavePair(pair) => self.parts.keeper.ask(Ask::SavePair(pair)),
             Deed::BeginVisit(pair) => return self.begin(pair),
             Deed::OpenVisit(visit) => {
-                let here = self.open.iter().chain(&self.parked).any(|open| {
-                    open.visit.id == visit && open.folded.running().is_some()
-                });
+                let here = self
+                    .open
+                    .iter()
+                    .chain(&self.parked)
+                    .any(|open| open.visit.id == visit && open.folded.running().is_some());
                 if here {
                     self.bring(visit);
                     return vec![Deed::Go(self.where_to())];
@@ -402,12 +404,7 @@ impl Shell {
             return vec![];
         };
         let visit = Visit::new(id, pair, now.wall, specialist);
-        let open = OpenVisit::take_up(
-            story.pair.clone(),
-            visit.clone(),
-            earlier(story, id),
-            now,
-        );
+        let open = OpenVisit::take_up(story.pair.clone(), visit.clone(), earlier(story, id), now);
         self.parts.keeper.ask(Ask::Begin(Box::new(visit)));
         self.set_open(open);
         vec![Deed::Go(Route::Before)]
@@ -465,13 +462,8 @@ impl Shell {
             preferences: &self.parts.preferences,
             policy: &self.parts.policy,
         };
-        let made = handover::pack::pack(
-            open,
-            &around,
-            &self.words,
-            &self.tablet,
-            &self.parts.secret,
-        );
+        let made =
+            handover::pack::pack(open, &around, &self.words, &self.tablet, &self.parts.secret);
         let event = match made {
             Ok(shown) => handover::Event::Made(Box::new(shown)),
             Err(why) => handover::Event::Failed(why),
@@ -496,7 +488,13 @@ impl Shell {
         };
         let (models, words) = (&self.models, &self.words);
         if only_clock && self.route == Route::Bedside {
-            bedside::render_clock(&models.bedside, &around, words, &self.lists.bedside, &window);
+            bedside::render_clock(
+                &models.bedside,
+                &around,
+                words,
+                &self.lists.bedside,
+                &window,
+            );
             self.tell_safe();
             return;
         }
@@ -508,7 +506,13 @@ impl Shell {
                 before::render(&models.before, &around, words, &self.lists.before, &window);
             }
             Route::Bedside => {
-                bedside::render(&models.bedside, &around, words, &self.lists.bedside, &window);
+                bedside::render(
+                    &models.bedside,
+                    &around,
+                    words,
+                    &self.lists.bedside,
+                    &window,
+                );
             }
             Route::LookingBack => {
                 looking_back::render(&models.looking_back, &around, words, &window);

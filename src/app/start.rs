@@ -39,7 +39,14 @@ const SECRET: &str = "tablet_key";
 
 /// Whether there is a display to open a window on.
 fn has_display() -> bool {
-    if cfg!(all(unix, not(any(target_os = "macos", target_os = "ios", target_os = "android")))) {
+    if cfg!(all(
+        unix,
+        not(any(
+            target_os = "macos",
+            target_os = "ios",
+            target_os = "android"
+        ))
+    )) {
         ["DISPLAY", "WAYLAND_DISPLAY"]
             .iter()
             .any(|name| std::env::var_os(name).is_some_and(|value| !value.is_empty()))

@@ -10,6 +10,8 @@ use std::collections::HashMap;
 
 use serde_json::{Value, json};
 
+use crate::words::{Lang, Words};
+
 /// Our own code system. Not an address: nothing is behind it.
 pub const SYSTEM: &str = "urn:feedside:code";
 
@@ -38,10 +40,11 @@ struct Named {
     others: Vec<[String; 3]>,
 }
 
-/// The table.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// The table, and the English words that name what is not in it.
+#[derive(Debug, Clone)]
 pub struct Codes {
     named: HashMap<String, Named>,
+    words: Words,
 }
 
 impl Codes {
@@ -49,6 +52,7 @@ impl Codes {
     pub fn built_in() -> Self {
         Self::of_csv(BUILT_IN).unwrap_or(Self {
             named: HashMap::new(),
+            words: Words::new(Lang::En),
         })
     }
 
@@ -79,14 +83,20 @@ impl Codes {
                 entry.others.push([system, code, other].map(str::to_owned));
             }
         }
-        Ok(Self { named })
+        Ok(Self {
+            named,
+            words: Words::new(Lang::En),
+        })
     }
 
-    /// What a thing is called; a thing that is not in the table is called by its own code.
+    /// What a thing is called: in the table, or by the message of the same id in English, or by
+    /// its own code.
     pub fn display(&self, ours: &str) -> String {
-        self.named
-            .get(ours)
-            .map_or_else(|| ours.replace(['-', '_'], " "), |it| it.display.clone())
+        match self.named.get(ours) {
+            Some(named) => named.display.clone(),
+            None if self.words.has(ours) => self.words.say(ours),
+            None => ours.replace(['-', '_'], " "),
+        }
     }
 
     /// A FHIR `CodeableConcept`: public codes first, then ours, and the text.

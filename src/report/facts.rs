@@ -4,9 +4,8 @@
 
 use uuid::Uuid;
 
-use super::figures::growth_numbers;
 use crate::findings::Judged;
-type Growth = ();
+use crate::growth::Growth;
 use crate::record::{
     Acknowledged, At, BreastBefore, Feed, Folded, LastDay, Nappy, Pair, PlanItem, PolicyMark, Sign,
     SignNow, Signed, Text, Visit, VisitId, WallTime, Weighing, What,
@@ -87,21 +86,36 @@ pub struct FeedFacts {
     pub ended: Option<WallTime>,
 }
 
-/// One figure of weight or output.
+/// One figure of weight or output: a value, or a range that is expected or cannot be told closer.
 #[derive(Debug, Clone, PartialEq)]
-pub struct GrowthNumber {
+pub struct Figure {
     /// Its name, a stable word.
     pub name: &'static str,
-    /// Its value in the unit.
-    pub value: f64,
+    /// When it was measured, if at one instant.
+    pub at: Option<WallTime>,
+    /// Its value in the unit; `None` for a range.
+    pub value: Option<f64>,
     /// How many decimals it is shown with.
     pub decimals: usize,
     /// Its unit as UCUM.
     pub unit: &'static str,
-    /// Lower end of its interval, if it has one.
+    /// Lower end of its interval or range.
     pub low: Option<f64>,
-    /// Upper end of its interval, if it has one.
+    /// Upper end of its interval or range.
     pub high: Option<f64>,
+    /// Why it is told, for a weight that is to be asked about.
+    pub why: Option<&'static str>,
+}
+
+/// The figures of weight and output, with what has to be said beside them.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Figures {
+    /// In the order in which they are shown.
+    pub numbers: Vec<Figure>,
+    /// What has to be said beside them, as stored words.
+    pub cautions: Vec<&'static str>,
+    /// What was missing for those that are absent, as stored words.
+    pub missing: Vec<&'static str>,
 }
 
 /// An entry that was taken back and may have been sent before as a value of its own.
@@ -161,7 +175,7 @@ pub struct Facts {
     /// When to look again.
     pub next_look: Option<WallTime>,
     /// Weight and output figures; `None` if there was nothing to compute them from.
-    pub growth: Option<Vec<GrowthNumber>>,
+    pub growth: Option<Figures>,
     /// What the rules said.
     pub judged: Judged,
     /// Findings acknowledged.
@@ -216,7 +230,7 @@ impl Facts {
             notes: folded.notes.clone(),
             plan: folded.plan.clone(),
             next_look: folded.next_look,
-            growth: computed.growth.map(growth_numbers),
+            growth: computed.growth.map(super::figures::figures),
             judged: computed.judged.clone(),
             acknowledged: folded.acknowledged.clone(),
             taken_back: taken_back(visit),
@@ -250,8 +264,9 @@ impl Facts {
     }
 
     /// A figure of weight or output by its name.
-    pub fn figure(&self, name: &str) -> Option<&GrowthNumber> {
-        self.growth.iter().flatten().find(|it| it.name == name)
+    pub fn figure(&self, name: &str) -> Option<&Figure> {
+        let numbers = self.growth.iter().flat_map(|it| &it.numbers);
+        numbers.into_iter().find(|it| it.name == name)
     }
 
     /// A sign's last state.

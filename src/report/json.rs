@@ -5,7 +5,7 @@
 use serde::Serialize;
 use serde_json::{Map, Value, json};
 
-use super::{Facts, FeedFacts, GrowthNumber};
+use super::{Facts, FeedFacts, Figures};
 use crate::record::{At, Sign};
 use crate::rhythm::{PhaseRates, Rate, Summary};
 
@@ -47,7 +47,7 @@ pub fn visit_json(facts: &Facts) -> Value {
             "clothed": it.clothed,
             "moment": it.moment.as_word(),
         })).collect::<Vec<_>>(),
-        "growth": facts.growth.as_deref().map(growth),
+        "growth": facts.growth.as_ref().map(growth),
         "nappies": facts.nappies.iter().map(|(wall, it)| json!({
             "wall": plain(wall),
             "wet": it.wet,
@@ -102,12 +102,20 @@ fn last_day(day: &crate::record::LastDay) -> Value {
     })
 }
 
-fn growth(numbers: &[GrowthNumber]) -> Value {
-    let rows = numbers.iter().map(|it| {
-        let value = json!({ "value": it.value, "unit": it.unit, "low": it.low, "high": it.high });
-        (it.name.to_owned(), value)
-    });
-    Value::Object(rows.collect())
+fn growth(figures: &Figures) -> Value {
+    json!({
+        "figures": figures.numbers.iter().map(|it| json!({
+            "name": it.name,
+            "at": it.at.as_ref().map(plain),
+            "value": it.value,
+            "unit": it.unit,
+            "low": it.low,
+            "high": it.high,
+            "why": it.why,
+        })).collect::<Vec<_>>(),
+        "cautions": figures.cautions,
+        "missing": figures.missing,
+    })
 }
 
 fn feed(facts: &FeedFacts) -> Value {

@@ -13,9 +13,9 @@ mod figures;
 mod form;
 mod json;
 pub mod note;
-mod phrase;
+pub mod phrase;
 pub mod plain;
 
-pub use facts::{Computed, Facts, FeedFacts, GrowthNumber, Handover, RuleVersions, TakenBack};
+pub use facts::{Computed, Facts, FeedFacts, Figure, Figures, Handover, RuleVersions, TakenBack};
 pub use form::base64;
 pub use json::visit_json;

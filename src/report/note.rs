@@ -110,17 +110,20 @@ fn unjudged(facts: &Facts, words: &Words) -> Option<String> {
     })
 }
 
+/// The weight that counts and its change; the last one taken where nothing was computed.
 fn weight(facts: &Facts, words: &Words) -> Option<String> {
-    let (_, last) = facts.weighings.last()?;
-    let grams = last.grams.value().to_string();
-    let change = facts.figure("weight_change");
+    let counted = facts.figure("weight").and_then(|it| it.value);
+    let taken = facts
+        .weighings
+        .last()
+        .map(|(_, it)| f64::from(it.grams.value()));
+    let grams = words.number(counted.or(taken)?, 0);
+    let change = facts.figure("weight_change").and_then(|it| it.value);
     Some(match change {
         Some(change) => {
-            let change = words.signed_percent(change.value, change.decimals);
-            words.say_with(
-                "note-weight-change",
-                &[("grams", grams.into()), ("change", change.into())],
-            )
+            let change = words.signed_percent(change, 1);
+            let args = [("grams", grams.into()), ("change", change.into())];
+            words.say_with("note-weight-change", &args)
         }
         None => words.say_with("note-weight", &[("grams", grams.into())]),
     })
@@ -285,7 +288,7 @@ fn good(facts: &Facts, words: &Words) -> Option<String> {
 }
 
 /// Text as a keyboard may type it anywhere: printable ASCII without the signs that start a
-/// shortcut in a notes field, single spaces, no sign at the start of a word.
+/// shortcut in a notes field, single spaces, no mark at the start of a word.
 fn typeable(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
@@ -294,7 +297,12 @@ fn typeable(text: &str) -> String {
             let at_start = out.is_empty() || out.ends_with(' ');
             match c {
                 ' ' if at_start => {}
-                '.' | ',' | ';' | ':' | '/' | '%' | '=' if at_start => {}
+                // A unit or mark joins the word before it; with none before it, it says nothing.
+                '.' | ',' | ';' | ':' | '/' | '%' | '=' if at_start => {
+                    if out.pop().is_some() {
+                        out.push(c);
+                    }
+                }
                 _ => out.push(c),
             }
         }

@@ -31,7 +31,7 @@ pub(super) fn rule(words: &Words, rule: &str) -> String {
 }
 
 /// The line of a finding.
-pub(super) fn finding(words: &Words, finding: &Finding) -> String {
+pub fn finding(words: &Words, finding: &Finding) -> String {
     let id = format!("finding-{}", finding.rule);
     if words.has(&id) {
         words.say_with(&id, &arguments(words, finding))
@@ -41,7 +41,7 @@ pub(super) fn finding(words: &Words, finding: &Finding) -> String {
 }
 
 /// Why a finding held, with its numbers; the bare numbers where there is no message.
-pub(super) fn reason(words: &Words, finding: &Finding) -> String {
+pub fn reason(words: &Words, finding: &Finding) -> String {
     let id = format!("finding-{}-reason", finding.rule);
     if words.has(&id) {
         words.say_with(&id, &arguments(words, finding))
@@ -63,12 +63,24 @@ fn arguments<'a>(words: &Words, finding: &'a Finding) -> Vec<(&'a str, Arg)> {
         .collect()
 }
 
-/// A finding's number without its unit.
-fn number(words: &Words, number: &Number) -> String {
+/// A finding's number with its unit, as `10.4%`, `3 days` or `2:10 min`; counts and scores plain.
+pub fn number(words: &Words, number: &Number) -> String {
     let (value, _, decimals) = super::form::in_ucum(number);
+    let plain = words.number(value, decimals);
+    let counted = |id: &str| words.say_with(id, &[("count", number.value.into())]);
     match number.unit {
         Unit::TenthsPercent => words.percent(value, decimals),
-        _ => words.number(value, decimals),
+        Unit::Gram => format!("{plain} g"),
+        Unit::Millilitre => format!("{plain} ml"),
+        Unit::TenthsCelsius => format!("{plain} °C"),
+        Unit::Hour => counted("report-hours"),
+        Unit::Day => counted("report-days"),
+        Unit::HundredthsSd => format!("{plain} {}", words.say("report-unit-sd")),
+        Unit::Second => match u64::try_from(number.value) {
+            Ok(seconds) if 60 <= seconds => format!("{} min", words.duration_clock(seconds * 1000)),
+            _ => format!("{plain} s"),
+        },
+        Unit::Count | Unit::Score | Unit::Tenths => plain,
     }
 }
 

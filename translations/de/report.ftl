@@ -44,7 +44,7 @@ note-signs-unlooked =
 note-pain = Schmerz, 0 bis 10, der Reihe nach: { $scores }.
 note-pain-cannot-say = kann es nicht sagen
 note-pain-not-asked = Schmerz nicht erfragt.
-note-plan = Plan: { $items }.
+note-plan = Vereinbart: { $items }.
 note-own-words =
     { $count ->
         [one] 1 Planpunkt in eigenen Worten steht im Eintrag.
@@ -68,11 +68,11 @@ report-amends = Geändert: dieser Bericht ersetzt den Besuch { $id }.
 report-signed = Unterschrieben von { $by }, { $when }
 report-not-signed = Nicht unterschrieben.
 report-no-finding = Keine Regel verlangte etwas.
-report-source = { "  " }Quelle: { $source }
-report-tries = { "  " }Üblicher Versuch: { $tries }
-report-call = { "  " }Rufen: { $whom }
-report-acknowledged = { "  " }Zur Kenntnis genommen von { $by }, { $when }
-report-not-acknowledged = { "  " }Noch nicht zur Kenntnis genommen.
+report-source = Quelle: { $source }
+report-tries = Üblicher Versuch: { $tries }
+report-call = Rufen: { $whom }
+report-acknowledged = Zur Kenntnis genommen von { $by }, { $when }
+report-not-acknowledged = Noch nicht zur Kenntnis genommen.
 report-unjudged = Nicht zu beurteilen
 report-unjudged-rule = * { $rule }: nicht zu beurteilen, es fehlt: { $missing }
 report-about = Mutter und Kind
@@ -157,7 +157,7 @@ report-signs-unclear = Unklar
 report-signs-seen = Gesehen
 report-signs-unlooked = Nicht angesehen
 report-notes = Notizen
-report-plan = Plan
+report-plan = Vereinbart
 report-plan-none = Nichts vereinbart.
 report-next-look = Nächster Besuch
 report-next-look-none = nicht festgelegt
@@ -169,6 +169,41 @@ report-odd =
 report-policy = Beurteilt nach Stationsregel { $name }, Version { $version }, { $hash }
 report-versions = Feedside { $app }; Regeln { $rhythm }, { $growth }, { $findings }
 report-caution = Diese Seite beschreibt, was gesehen und berechnet wurde. Sie stellt keine Diagnose. Die Regeln vor Ort und die Fachperson entscheiden.
+report-hours =
+    { $count ->
+        [one] 1 Stunde
+       *[other] { $count } Stunden
+    }
+report-days =
+    { $count ->
+        [one] 1 Tag
+       *[other] { $count } Tage
+    }
 report-unit-sd = SD
 report-unit-day = Tage
 report-unit-gram-per-day = g am Tag
+report-at-least = mindestens { $low }
+report-under = unter { $high }
+report-no-figures = Es wurden keine Werte berechnet.
+report-figures-missing = Einige Werte sind nicht da, es fehlt: { $missing }
+
+## Werte zu Gewicht und Ausscheidung auf der einfachen Seite: Beschriftung vor einer Zahl.
+
+figure-age = Alter jetzt
+figure-weight = Gewicht, das zählt
+figure-weight-age = Alter beim Wiegen
+figure-weight-change-grams = Veränderung zum Geburtsgewicht
+figure-weight-change = Veränderung zum Geburtsgewicht in Prozent
+figure-weight-clothed-since = Späteres Gewicht in Kleidung
+figure-median-change = Veröffentlichter Median der Veränderung in etwa diesem Alter
+figure-median-change-age = Dieser Median gilt für das Alter von
+figure-sds-line = Linie von -2,5 SDS für die Veränderung in diesem Alter
+figure-who-z = WHO-z für das Gewicht in diesem Alter
+figure-who-centile = WHO-Perzentile
+figure-back-at-birth-weight = Geburtsgewicht wieder erreicht im Alter von
+figure-gain-per-day = Zunahme bis zum letzten Gewicht
+figure-test-weighing = Trinkmenge nach Wiegeprobe
+figure-wet-expected = Nasse Windeln, an diesem Tag erwartet
+figure-dirty-expected = Windeln mit Stuhl, an diesem Tag erwartet
+figure-usual-feed = Übliche Menge einer Mahlzeit in diesem Alter, keine Verordnung
+figure-weight-asked = Nachzufragen, Gewicht von

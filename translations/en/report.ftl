@@ -68,11 +68,11 @@ report-amends = Amended: this record replaces visit { $id }.
 report-signed = Signed by { $by }, { $when }
 report-not-signed = Not signed.
 report-no-finding = No rule asked for anything.
-report-source = { "  " }Source: { $source }
-report-tries = { "  " }Usually tried: { $tries }
-report-call = { "  " }Call: { $whom }
-report-acknowledged = { "  " }Acknowledged by { $by }, { $when }
-report-not-acknowledged = { "  " }Not acknowledged yet.
+report-source = Source: { $source }
+report-tries = Usually tried: { $tries }
+report-call = Call: { $whom }
+report-acknowledged = Acknowledged by { $by }, { $when }
+report-not-acknowledged = Not acknowledged yet.
 report-unjudged = Could not be judged
 report-unjudged-rule = * { $rule }: could not be judged, { $missing } missing
 report-about = About the pair
@@ -169,6 +169,41 @@ report-odd =
 report-policy = Judged by ward policy { $name }, version { $version }, { $hash }
 report-versions = Feedside { $app }; rules { $rhythm }, { $growth }, { $findings }
 report-caution = This page describes what was seen and computed. It does not diagnose. Local policy and the clinician decide.
+report-hours =
+    { $count ->
+        [one] 1 hour
+       *[other] { $count } hours
+    }
+report-days =
+    { $count ->
+        [one] 1 day
+       *[other] { $count } days
+    }
 report-unit-sd = SD
 report-unit-day = days
 report-unit-gram-per-day = g a day
+report-at-least = at least { $low }
+report-under = under { $high }
+report-no-figures = No figures were computed.
+report-figures-missing = Some figures are absent, missing: { $missing }
+
+## Figures of weight and output, on the plain page: label before a number.
+
+figure-age = Age now
+figure-weight = Weight that counts
+figure-weight-age = Age when weighed
+figure-weight-change-grams = Change from birth weight
+figure-weight-change = Change from birth weight in per cent
+figure-weight-clothed-since = Later weight in clothes
+figure-median-change = Published median change at about that age
+figure-median-change-age = That median is for the age of
+figure-sds-line = Line of -2.5 SDS for change at that age
+figure-who-z = WHO z for weight at that age
+figure-who-centile = WHO centile
+figure-back-at-birth-weight = Back at birth weight at the age of
+figure-gain-per-day = Gain to the last weight
+figure-test-weighing = Intake by test weighing
+figure-wet-expected = Wet nappies expected on this day
+figure-dirty-expected = Dirty nappies expected on this day
+figure-usual-feed = Usual volume of one feed at this age, not a prescription
+figure-weight-asked = To be asked about, weight of

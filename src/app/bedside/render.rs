@@ -51,7 +51,14 @@ pub fn render(
     };
     let screen = ui::BedsideAdapter::get(window);
     let growth = open.growth(around.now.wall);
-    screen.set_title(format!("{} · {}", open.pair.bed.as_str(), open.pair.initials.as_str()).into());
+    screen.set_title(
+        format!(
+            "{} · {}",
+            open.pair.bed.as_str(),
+            open.pair.initials.as_str()
+        )
+        .into(),
+    );
     let age = say::age(words, growth.age);
     let change = say::change(words, &growth);
     screen.set_quiet(
@@ -80,9 +87,11 @@ pub fn render(
         );
         screen.set_unwatched(feed.is_unwatched());
         screen.set_off(feed.is_off());
-        screen.set_pain(feed.pains.last().map_or(-2, |pain| {
-            pain.pain.value().map_or(-1, i32::from)
-        }));
+        screen.set_pain(
+            feed.pains
+                .last()
+                .map_or(-2, |pain| pain.pain.value().map_or(-1, i32::from)),
+        );
     }
     screen.set_can_take_back(open.visit.journal.last_to_take_back().is_some());
     sheet(model, words, &screen);
@@ -138,7 +147,9 @@ pub fn render_clock(
     }
     let summary = open.live_summary();
     let from = now.minus_ms(STRIP_MS + 5_000);
-    lists.bands.put(band_rows(&summary.phases, from, now, words));
+    lists
+        .bands
+        .put(band_rows(&summary.phases, from, now, words));
     lists.marks.put(mark_rows(feed, from));
     screen.set_end_s(seconds(now));
     screen.set_strip_label(
@@ -180,13 +191,7 @@ fn sign_rows(open: &OpenVisit, words: &Words) -> Vec<ui::SignRow> {
         .collect()
 }
 
-fn phase(
-    live: &Live,
-    now: At,
-    words: &Words,
-    screen: &ui::BedsideAdapter<'_>,
-    lists: &Lists,
-) {
+fn phase(live: &Live, now: At, words: &Words, screen: &ui::BedsideAdapter<'_>, lists: &Lists) {
     let nothing_yet = live.sucks == 0 && live.swallows == 0 && live.phase == Phase::Rest;
     screen.set_phase(
         if nothing_yet {

@@ -34,7 +34,11 @@ pub fn band_rows(phases: &[PhaseSpan], from: At, now: At, words: &Words) -> Vec<
         .filter(|(_, span)| from <= span.to)
         .map(|(index, span)| ui::StripBand {
             from_s: seconds(span.from),
-            to_s: seconds(if index == last { span.to.max(now) } else { span.to }),
+            to_s: seconds(if index == last {
+                span.to.max(now)
+            } else {
+                span.to
+            }),
             kind: kind_of(span.phase),
             label: say::stored(words, "phase", span.phase).into(),
         })

@@ -41,7 +41,14 @@ pub fn render(
     let screen = ui::BeforeAdapter::get(window);
     let day = open.last_day().overlaid(&model.draft);
     let growth = open.growth(around.now.wall);
-    screen.set_title(format!("{} · {}", open.pair.bed.as_str(), open.pair.initials.as_str()).into());
+    screen.set_title(
+        format!(
+            "{} · {}",
+            open.pair.bed.as_str(),
+            open.pair.initials.as_str()
+        )
+        .into(),
+    );
     let mut quiet = say::age(words, growth.age);
     if !open.pair.reasons.is_empty() {
         let reasons = open
@@ -64,7 +71,9 @@ pub fn render(
             .collect(),
     );
     screen.set_groups(list(
-        Question::ALL.iter().map(|question| group(*question, &day, words)),
+        Question::ALL
+            .iter()
+            .map(|question| group(*question, &day, words)),
     ));
     screen.set_breasts(list(breasts(open, words)));
     weight(model, open, words, &growth, &screen);
@@ -83,10 +92,7 @@ fn count_row(count: Count, day: &LastDay, words: &Words) -> ui::CountRow {
         Count::Feeds => ("before-feeds", day.feeds.map(i64::from)),
         Count::Wet => ("before-wet", day.wet.map(i64::from)),
         Count::Dirty => ("before-dirty", day.dirty.map(i64::from)),
-        Count::HoursSinceWet => (
-            "before-hours-since-wet",
-            day.hours_since_wet.map(i64::from),
-        ),
+        Count::HoursSinceWet => ("before-hours-since-wet", day.hours_since_wet.map(i64::from)),
         Count::Temperature => {
             let value = day.temperature.map_or_else(
                 || "–".to_owned(),
@@ -128,7 +134,12 @@ fn group(question: Question, day: &LastDay, words: &Words) -> ui::ChoiceGroup {
         ),
         Question::BabyDanger => (
             "before-baby-danger",
-            danger(words, "baby-danger", BabyDanger::ALL, day.baby_danger.as_deref()),
+            danger(
+                words,
+                "baby-danger",
+                BabyDanger::ALL,
+                day.baby_danger.as_deref(),
+            ),
         ),
         Question::MotherDanger => (
             "before-mother-danger",

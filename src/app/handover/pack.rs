@@ -54,8 +54,8 @@ pub fn pack(
     let mut content = handed(open, &judged, around.policy.mark());
     content.visit.journal = before_signature(&content.visit.journal);
     let fresh = Fresh::from_random(drawn(&content, &desk, secret));
-    let packed = pack_record(&content, tablet, &desk, &fresh, around.preferences.cap)
-        .map_err(told)?;
+    let packed =
+        pack_record(&content, tablet, &desk, &fresh, around.preferences.cap).map_err(told)?;
     let facts = Facts::of(
         &open.pair,
         &open.visit,
@@ -65,8 +65,8 @@ pub fn pack(
         &judged,
         &around.policy.mark(),
     );
-    let note = note_code(&report::note::text(&facts, words), around.preferences.cap)
-        .map_err(told)?;
+    let note =
+        note_code(&report::note::text(&facts, words), around.preferences.cap).map_err(told)?;
     Ok(Shown {
         record: packed.codes,
         pieces: packed.pieces,

@@ -2,10 +2,10 @@
 
 use crate::app::open_visit::OpenVisit;
 use crate::findings::{self, Judged};
+use crate::growth;
 use crate::handover::{FeedTable, FindingRow, Handed, NumberRow, PhaseRow, RateRow, RunRow};
 use crate::record::PolicyMark;
 use crate::rhythm::{self, Rate, Summary};
-use crate::growth;
 
 /// All that goes to the desk.
 pub fn handed(open: &OpenVisit, judged: &Judged, policy: PolicyMark) -> Handed {

@@ -90,10 +90,9 @@ fn take(model: &mut Model) -> Vec<Effect> {
 
 /// Shows which of the record's pieces, kept inside what there is.
 pub(super) fn piece(model: &Model) -> usize {
-    model
-        .shown
-        .as_ref()
-        .map_or(0, |shown| model.piece.min(shown.record.len().saturating_sub(1)))
+    model.shown.as_ref().map_or(0, |shown| {
+        model.piece.min(shown.record.len().saturating_sub(1))
+    })
 }
 
 /// Whether the note is shown.

@@ -21,7 +21,14 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
         return;
     };
     let screen = ui::LookingBackAdapter::get(window);
-    screen.set_title(format!("{} · {}", open.pair.bed.as_str(), open.pair.initials.as_str()).into());
+    screen.set_title(
+        format!(
+            "{} · {}",
+            open.pair.bed.as_str(),
+            open.pair.initials.as_str()
+        )
+        .into(),
+    );
     screen.set_quiet(words.say("looking-back-title").into());
     let signed = open.folded.signed.is_some();
     screen.set_locked(signed);
@@ -81,7 +88,10 @@ fn strip(
     screen.set_to_label(say::clock(length_ms).into());
     screen.set_strip_label(
         words
-            .say_with("looking-back-strip", &[("time", say::clock(length_ms).into())])
+            .say_with(
+                "looking-back-strip",
+                &[("time", say::clock(length_ms).into())],
+            )
             .into(),
     );
 }
@@ -103,15 +113,16 @@ fn phase_rows(summary: &Summary, words: &Words) -> Vec<ui::FactRow> {
                 .rates
                 .iter()
                 .find(|rates| rates.phase == Some(*phase));
-            let quiet = rates
-                .and_then(|rates| rates.sucks_per_min)
-                .map_or_else(String::new, |rate| {
-                    format!(
-                        "{} {}",
-                        words.number(rate.value, 0),
-                        words.say("bedside-sucks-a-minute")
-                    )
-                });
+            let quiet =
+                rates
+                    .and_then(|rates| rates.sucks_per_min)
+                    .map_or_else(String::new, |rate| {
+                        format!(
+                            "{} {}",
+                            words.number(rate.value, 0),
+                            words.say("bedside-sucks-a-minute")
+                        )
+                    });
             fact(
                 say::stored(words, "phase", *phase),
                 say::clock(summary.totals_ms.of(*phase)),
@@ -153,9 +164,17 @@ fn number_rows(feed: &Feed, summary: &Summary, words: &Words) -> Vec<ui::FactRow
         },
     );
     let mut rows = vec![
-        fact(words.say("looking-back-first-flow"), first_flow, String::new()),
+        fact(
+            words.say("looking-back-first-flow"),
+            first_flow,
+            String::new(),
+        ),
         fact(words.say("looking-back-rate"), per_min, per_min_quiet),
-        fact(words.say("looking-back-ratio"), per_swallow, per_swallow_quiet),
+        fact(
+            words.say("looking-back-ratio"),
+            per_swallow,
+            per_swallow_quiet,
+        ),
         fact(
             words.say("looking-back-runs"),
             words.say_with(
@@ -354,7 +373,10 @@ fn unjudged(judged: &Judged, words: &Words) -> String {
             words.say_with(
                 "looking-back-unjudged-line",
                 &[
-                    ("rule", words.say(&format!("finding-{}", unjudged.rule)).into()),
+                    (
+                        "rule",
+                        words.say(&format!("finding-{}", unjudged.rule)).into(),
+                    ),
                     ("missing", missing.into()),
                 ],
             )

@@ -19,10 +19,9 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             model.feed = Some(feed);
             vec![]
         }
-        Event::AfterTold(after, index) => told(after, index)
-            .map(Effect::Note)
-            .into_iter()
-            .collect(),
+        Event::AfterTold(after, index) => {
+            told(after, index).map(Effect::Note).into_iter().collect()
+        }
         Event::Acknowledged(index) => {
             let judged = open.judged(around.policy, around.now.wall);
             let by = Label::new(&around.preferences.specialist)

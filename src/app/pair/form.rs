@@ -80,11 +80,7 @@ impl Form {
     pub fn checked(&self, id: PairId, now: WallTime) -> Result<Pair, FormTrouble> {
         let bed = Label::new(&self.bed).map_err(|_| FormTrouble::Bed)?;
         let initials = Label::new(&self.initials).map_err(|_| FormTrouble::Initials)?;
-        let offset_min = self
-            .of
-            .as_ref()
-            .map_or(now, |pair| pair.birth)
-            .offset_min();
+        let offset_min = self.of.as_ref().map_or(now, |pair| pair.birth).offset_min();
         let birth = read_birth(&self.birth, offset_min)
             .filter(|birth| birth.utc_ms() <= now.utc_ms())
             .ok_or(FormTrouble::Birth)?;

@@ -7,7 +7,7 @@ use crate::app::keeper::Story;
 use crate::app::lists::list;
 use crate::app::{say, ui};
 use crate::growth;
-use crate::record::{Coded, Reason, RiskNote, Sex, StoredWord, WayOfBirth, Weighing, WallTime};
+use crate::record::{Coded, Reason, RiskNote, Sex, StoredWord, WallTime, WayOfBirth, Weighing};
 use crate::words::Words;
 
 use super::{Form, FormTrouble, Model};
@@ -83,10 +83,7 @@ fn facts(story: &Story, words: &Words) -> Vec<ui::FactRow> {
         fact(
             words.say("pair-birth-weight"),
             pair.birth_weight.map_or_else(unknown, |grams| {
-                words.say_with(
-                    "pair-grams",
-                    &[("grams", i64::from(grams.value()).into())],
-                )
+                words.say_with("pair-grams", &[("grams", i64::from(grams.value()).into())])
             }),
             String::new(),
         ),
@@ -128,11 +125,7 @@ fn facts(story: &Story, words: &Words) -> Vec<ui::FactRow> {
     rows
 }
 
-fn weights(
-    story: &Story,
-    weighings: &[(WallTime, Weighing)],
-    words: &Words,
-) -> Vec<ui::FactRow> {
+fn weights(story: &Story, weighings: &[(WallTime, Weighing)], words: &Words) -> Vec<ui::FactRow> {
     let mut rows: Vec<ui::FactRow> = weighings
         .iter()
         .enumerate()
@@ -162,7 +155,11 @@ fn weights(
         .rev()
         .collect();
     if rows.is_empty() {
-        rows.push(fact(words.say("pair-no-weight"), String::new(), String::new()));
+        rows.push(fact(
+            words.say("pair-no-weight"),
+            String::new(),
+            String::new(),
+        ));
     }
     rows
 }
@@ -241,16 +238,14 @@ fn visits(story: &Story, around: &Around<'_>, words: &Words) -> Vec<ui::VisitLin
         .collect()
 }
 
-fn form_of(
-    form: &Form,
-    trouble: Option<FormTrouble>,
-    words: &Words,
-    screen: &ui::PairAdapter<'_>,
-) {
+fn form_of(form: &Form, trouble: Option<FormTrouble>, words: &Words, screen: &ui::PairAdapter<'_>) {
     screen.set_title(
         form.of
             .as_ref()
-            .map_or_else(|| words.say("pair-new"), |pair| pair.bed.as_str().to_owned())
+            .map_or_else(
+                || words.say("pair-new"),
+                |pair| pair.bed.as_str().to_owned(),
+            )
             .into(),
     );
     screen.set_quiet("".into());

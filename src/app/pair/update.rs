@@ -8,12 +8,7 @@ use super::{Effect, Event, Field, Form, Group, Model};
 
 /// Takes an event; changes the model; says what is to be done. `fresh` is the id that a new pair
 /// gets.
-pub fn update(
-    model: &mut Model,
-    event: Event,
-    around: &Around<'_>,
-    fresh: PairId,
-) -> Vec<Effect> {
+pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairId) -> Vec<Effect> {
     match event {
         Event::Came(story) => {
             *model = Model {

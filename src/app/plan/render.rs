@@ -17,7 +17,14 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     };
     let screen = ui::PlanAdapter::get(window);
     let now = around.now.wall;
-    screen.set_title(format!("{} · {}", open.pair.bed.as_str(), open.pair.initials.as_str()).into());
+    screen.set_title(
+        format!(
+            "{} · {}",
+            open.pair.bed.as_str(),
+            open.pair.initials.as_str()
+        )
+        .into(),
+    );
     screen.set_quiet(words.say("plan-title").into());
     let mut usual: Vec<PlanWhat> = open
         .judged(around.policy, now)
@@ -40,19 +47,23 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
         }
         .into(),
     );
-    screen.set_items(list(PlanWhat::ALL.iter().map(|what| ui::Choice {
-        label: say::stored(words, "plan", *what).into(),
-        chosen: open
-            .folded
-            .plan
-            .iter()
-            .any(|item| item.what == Some(Coded::Known(*what))),
+    screen.set_items(list(PlanWhat::ALL.iter().map(|what| {
+        ui::Choice {
+            label: say::stored(words, "plan", *what).into(),
+            chosen: open
+                .folded
+                .plan
+                .iter()
+                .any(|item| item.what == Some(Coded::Known(*what))),
+        }
     })));
-    screen.set_next_looks(list(NEXT_LOOK_HOURS.iter().map(|hours| ui::Choice {
-        label: words
-            .say_with("plan-in-hours", &[("hours", (*hours).into())])
-            .into(),
-        chosen: false,
+    screen.set_next_looks(list(NEXT_LOOK_HOURS.iter().map(|hours| {
+        ui::Choice {
+            label: words
+                .say_with("plan-in-hours", &[("hours", (*hours).into())])
+                .into(),
+            chosen: false,
+        }
     })));
     screen.set_next_look(
         open.folded
@@ -92,7 +103,10 @@ fn sign(model: &Model, around: &Around<'_>, words: &Words, screen: &ui::PlanAdap
             "plan-signed",
             &[
                 ("by", signed.by.as_str().into()),
-                ("time", say::time(words, signed.wall, around.now.wall).into()),
+                (
+                    "time",
+                    say::time(words, signed.wall, around.now.wall).into(),
+                ),
             ],
         ),
         (None, None) => String::new(),

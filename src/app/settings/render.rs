@@ -35,9 +35,11 @@ pub fn render(
         label: label.into(),
         chosen,
     };
-    screen.set_languages(list(Lang::ALL.iter().map(|lang| {
-        choice(lang.own_name().to_owned(), *lang == preferences.lang)
-    })));
+    screen.set_languages(list(
+        Lang::ALL
+            .iter()
+            .map(|lang| choice(lang.own_name().to_owned(), *lang == preferences.lang)),
+    ));
     screen.set_lights(list([
         choice(words.say("settings-day"), !preferences.night),
         choice(words.say("settings-night"), preferences.night),

@@ -26,7 +26,8 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
                     (
                         "due",
                         count(&|line| {
-                            line.next_look.is_some_and(|due| due.utc_ms() <= now.utc_ms())
+                            line.next_look
+                                .is_some_and(|due| due.utc_ms() <= now.utc_ms())
                         })
                         .into(),
                     ),
@@ -36,7 +37,9 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
             .into(),
     );
     screen.set_offer_demo(model.loaded && model.lines.is_empty());
-    screen.set_rows(list(model.lines.iter().map(|line| row(line, around, words))));
+    screen.set_rows(list(
+        model.lines.iter().map(|line| row(line, around, words)),
+    ));
 }
 
 fn row(line: &Line, around: &Around<'_>, words: &Words) -> ui::WardRow {

@@ -42,7 +42,10 @@ fn order(line: &Line, now: WallTime) -> (u8, i64) {
         0
     } else if line.open.is_some() {
         1
-    } else if line.next_look.is_some_and(|due| due.utc_ms() <= now.utc_ms()) {
+    } else if line
+        .next_look
+        .is_some_and(|due| due.utc_ms() <= now.utc_ms())
+    {
         2
     } else if line.waiting {
         3

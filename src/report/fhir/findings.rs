@@ -15,9 +15,16 @@ pub(super) fn add(bundle: &mut Bundle<'_>) {
         .judged
         .findings
         .iter()
-        .partition(|it| it.call == CallWhom::MotherDoctor);
+        .partition(|it| it.call == CallWhom::MotherDoctor || is_of_mother(&it.rule));
     panel(bundle, "findings-baby", &baby, false);
     panel(bundle, "findings-mother", &mother, true);
+}
+
+/// Whether a rule is about the mother, by the family that its id begins with.
+fn is_of_mother(rule: &str) -> bool {
+    ["mother-", "pain-", "nipple-", "breast-"]
+        .iter()
+        .any(|family| rule.starts_with(family))
 }
 
 fn panel(bundle: &mut Bundle<'_>, code: &str, findings: &[&Finding], of_mother: bool) {
@@ -50,9 +57,8 @@ fn panel(bundle: &mut Bundle<'_>, code: &str, findings: &[&Finding], of_mother: 
             out.part(bundle, &format!("{code}-acknowledged-by"), by);
         }
     }
-    // A rule that was not judged has no one to call yet: it stands with the baby's.
-    if !of_mother {
-        for it in &facts.judged.unjudged {
+    for it in &facts.judged.unjudged {
+        if is_of_mother(&it.rule) == of_mother {
             let missing = format!("missing: {}", it.missing.join(", "));
             out.part(
                 bundle,

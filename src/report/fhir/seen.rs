@@ -217,12 +217,12 @@ fn breasts(bundle: &mut Bundle<'_>) {
                 "bodySite",
                 bundle.codes.concept(&ours("side", side.as_word())),
             );
-        let state = X::or_absent(before, NOT_PERFORMED, |it| {
-            X::Coded(ours("breast", it.breast.as_word()))
+        let state = X::or_absent(before.and_then(|it| it.breast), NOT_PERFORMED, |it| {
+            X::Coded(ours("breast", it.as_word()))
         });
         breast.part(bundle, "breast-state", state);
-        let nipple = X::or_absent(before, NOT_PERFORMED, |it| {
-            X::Coded(ours("nipple", it.nipple.as_word()))
+        let nipple = X::or_absent(before.and_then(|it| it.nipple), NOT_PERFORMED, |it| {
+            X::Coded(ours("nipple", it.as_word()))
         });
         breast.part(bundle, "nipple-before", nipple);
         bundle.observe(breast);
@@ -246,20 +246,29 @@ fn signs(bundle: &mut Bundle<'_>) {
 fn growth(bundle: &mut Bundle<'_>, weights: &[String]) {
     let facts = bundle.facts;
     let mut panel = bundle.observation("growth", "growth").at(facts.until);
-    let Some(numbers) = &facts.growth else {
+    let Some(figures) = &facts.growth else {
         let panel = panel.value(bundle, X::Absent(UNKNOWN));
         bundle.observe(panel);
         return;
     };
-    for it in numbers {
-        let code = ours("growth", it.name);
-        panel.part(bundle, &code, X::decimal(it.value, it.decimals, it.unit));
-        for (end, value) in [("low", it.low), ("high", it.high)] {
+    for it in &figures.numbers {
+        let code = ours("figure", it.name);
+        let ends = [
+            (code.clone(), it.value),
+            (format!("{code}-low"), it.low),
+            (format!("{code}-high"), it.high),
+        ];
+        for (code, value) in ends {
             if let Some(value) = value {
-                let code = format!("{code}-{end}");
                 panel.part(bundle, &code, X::decimal(value, it.decimals, it.unit));
             }
         }
+    }
+    for it in &figures.cautions {
+        panel.part(bundle, "figure-caution", X::Coded(ours("caution", it)));
+    }
+    for it in &figures.missing {
+        panel.part(bundle, "figure-missing", X::Coded(ours("missing", it)));
     }
     panel.part(
         bundle,

@@ -40,7 +40,8 @@ fn a_thing_that_is_not_in_the_table_has_our_code_alone() {
     let concept = Codes::built_in().concept("hold-cross-cradle");
     assert_eq!(concept["coding"].as_array().unwrap().len(), 1);
     assert_eq!(concept["coding"][0]["system"], "urn:feedside:code");
-    assert_eq!(concept["text"], "hold cross cradle");
+    assert_eq!(concept["text"], "Cross-cradle");
+    assert_eq!(Codes::built_in().display("no-such_thing"), "no such thing");
 }
 
 #[test]

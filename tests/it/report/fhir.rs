@@ -239,6 +239,27 @@ fn weights_have_loinc_codes_grams_moment_and_step() {
 }
 
 #[test]
+fn figures_name_their_weights_unit_and_what_was_missing() {
+    let bundle = bundle(&handed());
+    let growth = observations(&bundle, "growth")[0];
+    let change = &component(growth, "figure-weight-change")["valueQuantity"];
+    assert_eq!(
+        (&change["value"], &change["code"]),
+        (&Value::from(-10.3), &Value::from("%"))
+    );
+    assert_eq!(growth["derivedFrom"].as_array().unwrap().len(), 1);
+    let missing = component(growth, "figure-missing");
+    assert!(has_code(
+        &missing["valueCodeableConcept"],
+        "missing-second-weight"
+    ));
+    assert!(has_code(
+        &component(growth, "figure-caution")["valueCodeableConcept"],
+        "caution-uk-early-days"
+    ));
+}
+
+#[test]
 fn pain_is_the_mothers_with_the_baby_in_focus() {
     let bundle = bundle(&handed());
     let (mother, baby) = (url_of(&bundle, "Patient", 0), url_of(&bundle, "Patient", 1));

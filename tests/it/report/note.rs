@@ -46,7 +46,7 @@ fn what_needs_a_doctor_now_leads_and_the_rest_follows_in_the_order_of_need() {
         (
             Lang::En,
             [
-                "Weight 3049 g",
+                "Weight 3049 g, -10.3% from birth weight",
                 "Feed 1 Left",
                 "Signs not seen: Chin in",
                 "Pain, 0 to 10, in order: 6, 2, cannot say",
@@ -57,11 +57,11 @@ fn what_needs_a_doctor_now_leads_and_the_rest_follows_in_the_order_of_need() {
         (
             Lang::De,
             [
-                "Gewicht 3049 g",
+                "Gewicht 3049 g, -10,3% zum Geburtsgewicht",
                 "Stillen 1 Links",
                 "Zeichen nicht gesehen: Kinn",
                 "Schmerz, 0 bis 10, der Reihe nach: 6, 2, kann es nicht sagen",
-                "Plan: ",
+                "Vereinbart: ",
                 "Naechster Besuch: 4. Maerz 2026, 15:30",
             ],
         ),
@@ -117,7 +117,7 @@ fn what_does_not_fit_is_left_out_by_whole_parts_and_the_note_says_so() {
     let shown = note.matches(" with a rather long name.").count();
     assert!(10 < shown);
     assert_eq!(note.matches("sample rule number").count(), shown);
-    // 40 findings, then unjudged, weight, feed, three groups of signs, pain, plan, own words and
+    // 40 findings, then unjudged, weight, feed, three sentences on signs, pain, plan, own words and
     // next look: 50 parts.
     let left_out = format!("Shortened: {} parts left out, see the record.", 50 - shown);
     assert!(note.contains(&left_out), "{note}");

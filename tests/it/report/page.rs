@@ -44,6 +44,7 @@ fn numbers_stand_with_their_unit_interval_and_doubts() {
     for part in [
         "4. März 2026, 09:31: 3049 g",
         "Teilung der Waage 5 g",
+        "Veränderung zum Geburtsgewicht in Prozent: \u{2212}10,3\u{a0}%",
         "Beobachtet 4:00 von 5:00: 40 Saugzüge, 13 Schlucke gezählt",
         "Saugzüge je Minute 86 (80 bis 92), Saugzüge je Schluck 3,1 (1,9 bis 5,2)",
         "Saugzüge je Schluck zu wenige für eine Aussage",
@@ -93,7 +94,7 @@ fn no_message_of_the_page_or_the_note_is_missing_in_any_language() {
             facts_of(&sample_amendment()),
         ] {
             let all = text(&facts, &words) + &feedside::report::note::text(&facts, &words);
-            for start in ["report-", "note-", "{$", "{ $"] {
+            for start in ["report-", "note-", "figure-", "{$", "{ $"] {
                 assert!(!all.contains(start), "{start} in\n{all}");
             }
         }

@@ -1,7 +1,6 @@
-//! The table.
+//! The table: one row for each fact.
 
 use feedside::record::Label;
-use feedside::report::GrowthNumber;
 use feedside::report::csv::{HEADER, write};
 
 use crate::support::{bare_visit, facts_of, sample_facts};
@@ -67,21 +66,15 @@ fn every_row_has_the_cells_of_the_header() {
 
 #[test]
 fn facts_stand_with_unit_interval_and_source() {
-    let mut facts = sample_facts();
-    facts.growth = Some(vec![GrowthNumber {
-        name: "weight_change",
-        value: -10.32,
-        decimals: 1,
-        unit: "%",
-        low: None,
-        high: None,
-    }]);
+    let facts = sample_facts();
     let table = write(&facts);
     for line in [
         "finding,,weight-loss-over-ten,medical_review_now,,,,findings-1 sample-source",
         "finding,,weight-loss-over-ten loss,10.3,%,,,findings-1 sample-source",
         "unjudged,,sample-temperature-rule,missing: temperature,,,,findings-1",
-        "growth,,weight_change,-10.3,%,,,growth-1",
+        "growth,2026-03-04T09:31:00.000+01:00,weight_change,-10.3,%,,,growth-1",
+        "growth,2026-03-04T09:31:00.000+01:00,weight_change_grams,-351,g,,,growth-1",
+        "growth,,missing,second_weight,,,,growth-1",
         "weight,2026-03-04T09:31:00.000+01:00,routine,3049,g,3046.5,3051.5,journal",
         "last_day,,dirty,unknown,{count},,,journal",
         "last_day,,mother_danger,none,,,,journal",

@@ -3,10 +3,10 @@
 use feedside::findings::{CallWhom, Finding, Judged, Level, Number, Unit, Unjudged};
 use feedside::record::{
     Adjustment, At, BabyState, BreastAfter, BreastBefore, BreastState, Coded, EndedBy, Folded,
-    Gestation, Grams, Hold, Jaundice, Label, Language, LastDay, Nappy, NippleAfter, NippleBefore,
-    Pain, Pair, PairId, PlanItem, PlanWhat, PolicyMark, Reason, RiskNote, ScaleStep, Sex, Side,
-    Sign, SignState, StoolColour, Text, Visit, VisitId, WallTime, WayOfBirth, Weighing,
-    WeighingMoment, What, fold,
+    Gestation, Grams, Hold, Jaundice, Label, Language, LastDay, Nappy, NippleAfter, Pain, Pair,
+    PairId, PlanItem, PlanWhat, PolicyMark, Reason, RiskNote, ScaleStep, Sex, Side, Sign,
+    SignState, StoolColour, Text, Visit, VisitId, WallTime, WayOfBirth, Weighing, WeighingMoment,
+    What, fold,
 };
 use feedside::report::{Computed, Facts, RuleVersions};
 use feedside::rhythm::{
@@ -76,8 +76,8 @@ fn sample_entries() -> Vec<(u64, What)> {
             70_000,
             What::BreastBefore(BreastBefore {
                 side: Side::Left,
-                breast: BreastState::Filling,
-                nipple: NippleBefore::Sore,
+                breast: Some(BreastState::Filling),
+                nipple: None,
             }),
         ),
         (
@@ -353,9 +353,14 @@ pub fn sample_policy() -> PolicyMark {
 pub fn facts_of(visit: &Visit) -> Facts {
     let folded: Folded = fold(&visit.journal);
     let rhythms: Vec<Summary> = folded.feeds.iter().map(|_| sample_rhythm()).collect();
+    let growth = feedside::growth::of(
+        &sample_pair(),
+        &folded.weighings,
+        visit.began.plus_ms(600_000),
+    );
     let computed = Computed {
         rhythms: &rhythms,
-        growth: None,
+        growth: Some(&growth),
         judged: &sample_judged(),
         policy: &sample_policy(),
         rule_versions: &RuleVersions::from(
