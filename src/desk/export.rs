@@ -3,6 +3,7 @@
 use super::inbox::KeptRecord;
 use super::table::{self, UnknownWord};
 use super::{Desk, DeskError};
+use crate::growth;
 use crate::record::fold;
 use crate::report::{Computed, Facts, Handover, RuleVersions, csv, fhir, note, plain};
 use crate::words::{Lang, Words};
@@ -23,10 +24,21 @@ pub fn facts(record: &KeptRecord) -> (Facts, Vec<UnknownWord>) {
     let handed = &record.handed;
     let folded = fold(&handed.visit.journal);
     let told = table::computed(handed);
-    let rule_versions = RuleVersions::from(handed.rule_versions.clone());
+    // Figures of weight and output do not travel: they are computed here, from what was seen, as
+    // of the last thing seen, and carry this program's version.
+    let rule_versions = RuleVersions {
+        growth: growth::RULE_VERSION.to_owned(),
+        ..RuleVersions::from(handed.rule_versions.clone())
+    };
+    let entries = handed.visit.journal.entries().iter().rev();
+    let until = entries
+        .map(|entry| (entry.wall, entry.what.is_after_signing()))
+        .find(|(_, is_after)| !is_after)
+        .map_or(handed.visit.began, |(wall, _)| wall);
+    let figures = growth::of(&handed.pair, &folded.weighings, until);
     let computed = Computed {
         rhythms: &told.rhythms,
-        growth: None,
+        growth: Some(&figures),
         judged: &told.judged,
         policy: &handed.policy,
         rule_versions: &rule_versions,
