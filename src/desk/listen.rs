@@ -5,6 +5,7 @@
 //! begins with the preamble, so text is cut before each preamble and each cut is offered by itself.
 
 use crate::handover::limit::TEXT_CHARS_MOST;
+use crate::handover::pieces::{HEADER_BYTES, Piece};
 use crate::handover::{Collector, HandoverError, Offered, digits};
 
 /// Digits of the preamble and of the name behind it.
@@ -94,7 +95,8 @@ impl Listener {
                 heard.push(offered);
                 self.taken = true;
                 self.cut = None;
-                self.line.clear();
+                // What stands behind it: a suffix, or the beginning of the next code.
+                self.line = behind(last).to_owned();
             }
         }
     }
@@ -175,6 +177,15 @@ fn codes_in(text: &str) -> Vec<&str> {
         .zip(ends)
         .map(|(begin, end)| &text[begin..end])
         .collect()
+}
+
+/// What stands behind the whole code that a text begins with.
+fn behind(code: &str) -> &str {
+    let end = digits::unwrap(code).ok().and_then(|scanned| {
+        let total = Piece::bytes_told(&scanned.bytes(HEADER_BYTES + 1)?)?;
+        code.char_indices().nth(scanned.end_after(total))
+    });
+    end.map_or("", |(byte, _)| &code[byte..])
 }
 
 /// Where the first preamble begins, in bytes.
