@@ -10,7 +10,7 @@ pub(crate) mod door;
 mod entry;
 mod error;
 mod pair;
-mod row;
+pub(crate) mod row;
 mod setting;
 mod visit;
 mod ward;

@@ -1,4 +1,5 @@
-//! From columns to the record's checked values and back; the record itself knows no SQLite.
+//! From columns to the record's checked values and back, for the tablet's data and the desk's inbox; the
+//! record itself knows no SQLite.
 
 use rusqlite::Row;
 use rusqlite::types::FromSql;
@@ -8,62 +9,62 @@ use super::StoreError;
 use crate::record::{Coded, Label, Language, RecordError, StoredWord, WallTime};
 
 /// An id as its 16 bytes.
-pub(super) fn blob(id: Uuid) -> [u8; 16] {
+pub(crate) fn blob(id: Uuid) -> [u8; 16] {
     id.into_bytes()
 }
 
 /// Stored words as a JSON list.
-pub(super) fn words_json<T: StoredWord>(words: &[Coded<T>]) -> String {
+pub(crate) fn words_json<T: StoredWord>(words: &[Coded<T>]) -> String {
     let words: Vec<&str> = words.iter().map(Coded::word).collect();
     serde_json::Value::from(words).to_string()
 }
 
 /// Columns read one after the other.
-pub(super) struct Columns<'a, 'row> {
+pub(crate) struct Columns<'a, 'row> {
     row: &'a Row<'row>,
     next: usize,
 }
 
 impl<'a, 'row> Columns<'a, 'row> {
     /// Begins at a column.
-    pub(super) const fn new(row: &'a Row<'row>, first: usize) -> Self {
+    pub(crate) const fn new(row: &'a Row<'row>, first: usize) -> Self {
         Self { row, next: first }
     }
 
     /// A column as it is.
-    pub(super) fn get<T: FromSql>(&mut self) -> Result<T, StoreError> {
+    pub(crate) fn get<T: FromSql>(&mut self) -> Result<T, StoreError> {
         let value = self.row.get(self.next)?;
         self.next += 1;
         Ok(value)
     }
 
-    pub(super) fn uuid(&mut self) -> Result<Uuid, StoreError> {
+    pub(crate) fn uuid(&mut self) -> Result<Uuid, StoreError> {
         Ok(Uuid::from_bytes(self.get()?))
     }
 
-    pub(super) fn uuid_or_none(&mut self) -> Result<Option<Uuid>, StoreError> {
+    pub(crate) fn uuid_or_none(&mut self) -> Result<Option<Uuid>, StoreError> {
         Ok(self.get::<Option<[u8; 16]>>()?.map(Uuid::from_bytes))
     }
 
-    pub(super) fn label(&mut self) -> Result<Label, StoreError> {
+    pub(crate) fn label(&mut self) -> Result<Label, StoreError> {
         Ok(Label::new(&self.get::<String>()?)?)
     }
 
-    pub(super) fn label_or_none(&mut self) -> Result<Option<Label>, StoreError> {
+    pub(crate) fn label_or_none(&mut self) -> Result<Option<Label>, StoreError> {
         let text: Option<String> = self.get()?;
         Ok(text.as_deref().map(Label::new).transpose()?)
     }
 
-    pub(super) fn language_or_none(&mut self) -> Result<Option<Language>, StoreError> {
+    pub(crate) fn language_or_none(&mut self) -> Result<Option<Language>, StoreError> {
         let tag: Option<String> = self.get()?;
         Ok(tag.as_deref().map(Language::new).transpose()?)
     }
 
-    pub(super) fn wall(&mut self) -> Result<WallTime, StoreError> {
+    pub(crate) fn wall(&mut self) -> Result<WallTime, StoreError> {
         Ok(WallTime::new(self.get()?, self.get()?)?)
     }
 
-    pub(super) fn wall_or_none(&mut self) -> Result<Option<WallTime>, StoreError> {
+    pub(crate) fn wall_or_none(&mut self) -> Result<Option<WallTime>, StoreError> {
         let (utc_ms, offset_min): (Option<i64>, Option<i16>) = (self.get()?, self.get()?);
         match (utc_ms, offset_min) {
             (Some(utc_ms), Some(offset_min)) => Ok(Some(WallTime::new(utc_ms, offset_min)?)),
@@ -72,7 +73,7 @@ impl<'a, 'row> Columns<'a, 'row> {
     }
 
     /// A number that a checked constructor takes.
-    pub(super) fn checked_or_none<T: TryFrom<i64, Error = RecordError>>(
+    pub(crate) fn checked_or_none<T: TryFrom<i64, Error = RecordError>>(
         &mut self,
     ) -> Result<Option<T>, StoreError> {
         let number: Option<i64> = self.get()?;
@@ -80,12 +81,12 @@ impl<'a, 'row> Columns<'a, 'row> {
     }
 
     /// A stored word that must be known.
-    pub(super) fn word<T: StoredWord>(&mut self, what: &'static str) -> Result<T, StoreError> {
+    pub(crate) fn word<T: StoredWord>(&mut self, what: &'static str) -> Result<T, StoreError> {
         let word: String = self.get()?;
         Ok(T::of_word(&word).ok_or(RecordError::NotKnown { what })?)
     }
 
-    pub(super) fn word_or_none<T: StoredWord>(
+    pub(crate) fn word_or_none<T: StoredWord>(
         &mut self,
         what: &'static str,
     ) -> Result<Option<T>, StoreError> {
@@ -95,7 +96,7 @@ impl<'a, 'row> Columns<'a, 'row> {
     }
 
     /// A JSON list of stored words; unknown ones are kept.
-    pub(super) fn words<T: StoredWord>(
+    pub(crate) fn words<T: StoredWord>(
         &mut self,
         what: &'static str,
     ) -> Result<Vec<Coded<T>>, StoreError> {
