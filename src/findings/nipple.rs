@@ -84,15 +84,22 @@ pub(super) const RULES: &[Rule] = &[
 const SIDES: usize = 2;
 
 /// Whether some side before a feed fits; lacking if none does and a side was not looked at.
-fn side_before(
+fn side_before<T>(
     scene: &Scene<'_>,
     missing: Missing,
-    fits: impl Fn(&BreastBefore) -> bool,
+    told: impl Fn(&BreastBefore) -> Option<T>,
+    fits: impl Fn(T) -> bool,
 ) -> Verdict {
-    let looked = &scene.visit.breasts_before;
-    if looked.iter().any(fits) {
+    let looked: Vec<T> = scene
+        .visit
+        .breasts_before
+        .iter()
+        .filter_map(told)
+        .collect();
+    let sides = looked.len();
+    if looked.into_iter().any(fits) {
         held_if(true, &[])
-    } else if looked.len() < SIDES {
+    } else if sides < SIDES {
         lacks(missing)
     } else {
         Verdict::NotHeld
@@ -100,7 +107,7 @@ fn side_before(
 }
 
 fn before(scene: &Scene<'_>, fits: impl Fn(NippleBefore) -> bool) -> Verdict {
-    side_before(scene, Missing::NippleBefore, |it| fits(it.nipple))
+    side_before(scene, Missing::NippleBefore, |it| it.nipple, fits)
 }
 
 /// Whether some nipple after a feed fits; lacking if none does and some was not looked at.
@@ -166,7 +173,12 @@ fn rounded(scene: &Scene<'_>) -> Verdict {
 
 fn breast<const STATE: usize>(scene: &Scene<'_>) -> Verdict {
     let state = BreastState::ALL[STATE];
-    side_before(scene, Missing::BreastBefore, |it| it.breast == state)
+    side_before(
+        scene,
+        Missing::BreastBefore,
+        |it| it.breast,
+        |breast| breast == state,
+    )
 }
 
 /// The breast after the last feed.

@@ -305,7 +305,7 @@ fn desk_reads(
         }
     }
     let kept = kept.ok_or(RehearseError::Step("the desk did not get the whole record"))?;
-    Ok((kept.receipt.grouped(), kept.number))
+    Ok((kept.head.receipt, kept.head.number))
 }
 
 fn type_receipt(

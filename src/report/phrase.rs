@@ -6,7 +6,7 @@ use crate::record::{Coded, StoredWord};
 use crate::words::{Arg, Words};
 
 /// The phrase of a stored word; a word that nobody has a message for stands as it is, readable.
-pub(super) fn word(words: &Words, thing: &str, stored: &str) -> String {
+pub fn word(words: &Words, thing: &str, stored: &str) -> String {
     let id = format!("{thing}-{}", stored.replace('_', "-"));
     if words.has(&id) {
         words.say(&id)
@@ -16,17 +16,17 @@ pub(super) fn word(words: &Words, thing: &str, stored: &str) -> String {
 }
 
 /// The phrase of a value with a stored word.
-pub(super) fn of<T: StoredWord>(words: &Words, thing: &str, value: T) -> String {
+pub fn of<T: StoredWord>(words: &Words, thing: &str, value: T) -> String {
     word(words, thing, value.word())
 }
 
 /// The phrase of a stored word that may be of another version.
-pub(super) fn coded<T: StoredWord>(words: &Words, thing: &str, value: &Coded<T>) -> String {
+pub fn coded<T: StoredWord>(words: &Words, thing: &str, value: &Coded<T>) -> String {
     word(words, thing, value.word())
 }
 
 /// The line of a rule, whether it held or not.
-pub(super) fn rule(words: &Words, rule: &str) -> String {
+pub fn rule(words: &Words, rule: &str) -> String {
     word(words, "finding", rule)
 }
 
@@ -87,14 +87,14 @@ pub fn number(words: &Words, number: &Number) -> String {
 }
 
 /// Milliseconds as minutes, rounded to so many decimals.
-pub(super) fn minutes(words: &Words, ms: u64, decimals: usize) -> String {
+pub fn minutes(words: &Words, ms: u64, decimals: usize) -> String {
     // A visit lasts far less than 2^52 ms, so nothing is lost.
     #[allow(clippy::cast_precision_loss)]
     words.number(ms as f64 / 60_000.0, decimals)
 }
 
 /// A UCUM unit as it stands behind a number, with the space before it if it has one.
-pub(super) fn unit(words: &Words, ucum: &str) -> String {
+pub fn unit(words: &Words, ucum: &str) -> String {
     match ucum {
         "%" => words.percent(0.0, 0).trim_start_matches('0').to_owned(),
         "{sd}" => format!(" {}", words.say("report-unit-sd")),
