@@ -17,23 +17,22 @@ const DIGITS: [[u8; 5]; 10] = [
 
 /// Digits in groups, five lines high; whatever is no digit is a gap.
 pub(super) fn big(grouped: &str) -> String {
-    let mut text = String::new();
-    for row in 0..5 {
-        let mut line = String::from("  ");
-        for c in grouped.chars() {
-            match c.to_digit(10) {
-                Some(digit) => {
-                    let dots = DIGITS[digit as usize][row];
+    let mut lines: [String; 5] = std::array::from_fn(|_| "  ".to_owned());
+    for c in grouped.chars() {
+        match c.to_digit(10) {
+            Some(digit) => {
+                for (line, dots) in lines.iter_mut().zip(DIGITS[digit as usize]) {
                     for bit in [0b100, 0b010, 0b001] {
                         line.push_str(if dots & bit == 0 { "  " } else { "██" });
                     }
                     line.push_str("  ");
                 }
-                None => line.push_str("    "),
             }
+            None => lines.iter_mut().for_each(|line| line.push_str("    ")),
         }
-        text.push_str(line.trim_end());
-        text.push('\n');
     }
-    text
+    lines
+        .iter()
+        .map(|line| format!("{}\n", line.trim_end()))
+        .collect()
 }

@@ -82,18 +82,16 @@ impl Hand<'_, '_> {
     }
 }
 
-/// The first tablet's key; a code of another kind is told.
+/// The tablet's key, if that is what was heard first; a code of another kind is told.
 fn key_among(heard: Vec<Offered>) -> Result<Option<TabletPublic>, DeskError> {
-    for offered in heard {
-        match offered {
-            Offered::TabletEnrolment(tablet) => return Ok(Some(tablet)),
-            Offered::Refused(error) => return Err(error.into()),
-            Offered::Piece { .. } | Offered::Complete { .. } | Offered::Again { .. } => {
-                return Err(DeskError::NoTabletKey);
-            }
+    match heard.into_iter().next() {
+        None => Ok(None),
+        Some(Offered::TabletEnrolment(tablet)) => Ok(Some(tablet)),
+        Some(Offered::Refused(error)) => Err(error.into()),
+        Some(Offered::Piece { .. } | Offered::Complete { .. } | Offered::Again { .. }) => {
+            Err(DeskError::NoTabletKey)
         }
     }
-    Ok(None)
 }
 
 /// Whether two lists of words are the same, however they are spaced or written large.

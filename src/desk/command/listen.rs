@@ -1,6 +1,6 @@
 //! `listen`: what a keyboard scanner types on standard input, until it ends.
 
-use std::io::{ErrorKind, Read};
+use std::io::ErrorKind;
 
 use super::{DONE, Hand};
 use crate::desk::{Desk, DeskError};
@@ -42,11 +42,14 @@ impl Hand<'_, '_> {
     /// One line from the input; `None` at its end.
     pub(super) fn typed_line(&mut self) -> Result<Option<String>, DeskError> {
         let mut bytes = Vec::new();
-        for byte in self.world.input.bytes() {
-            let byte = byte.map_err(|_| DeskError::Input)?;
-            bytes.push(byte);
-            if byte == b'\n' || LINE_BYTES_MOST <= bytes.len() {
-                break;
+        let mut one = [0];
+        // One at a time: what follows the line is somebody else's to read.
+        while bytes.len() < LINE_BYTES_MOST && !bytes.ends_with(b"\n") {
+            match self.world.input.read(&mut one) {
+                Ok(0) => break,
+                Ok(_) => bytes.extend(one),
+                Err(error) if error.kind() == ErrorKind::Interrupted => {}
+                Err(_) => return Err(DeskError::Input),
             }
         }
         let line = String::from_utf8_lossy(&bytes).into_owned();
