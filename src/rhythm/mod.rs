@@ -38,6 +38,7 @@ pub use file::{LINE_MOST, ROWS_MOST, TapFileError, read_taps, write_taps};
 pub use json::json;
 pub use live::{Rhythm, of};
 pub use parameter::{DOUBLED_MS, REST_GAPS, REST_MS_CEILING, REST_MS_FLOOR};
+pub use rate::student_95;
 pub use summary::{
     Doubt, Interval, Live, Phase, PhaseRates, PhaseSpan, Rate, RestStatistics, Run, RunStatistics,
     Summary, TotalsMs,

@@ -112,7 +112,7 @@ impl Clusters {
 
 /// Student's t for a 95 % interval, by the series of Cornish and Fisher about the normal quantile
 /// (Abramowitz and Stegun 26.7.5).
-pub(super) fn student_95(freedom: f64) -> f64 {
+pub fn student_95(freedom: f64) -> f64 {
     const Z: f64 = 1.959_963_984_540_054;
     let z2 = Z * Z;
     let g1 = Z * (z2 + 1.0) / 4.0;
