@@ -29,8 +29,13 @@ const RATIO_SUCKS: usize = 128;
 const RATIO_MS: u64 = 60_000;
 /// With fewer swallows no live sucks per swallow are shown.
 const RATIO_SWALLOWS_LEAST: u32 = 3;
-/// In feeds of more sucks than this the live numbers alone start the looking back.
-const GUESS_SUCKS_MOST: f64 = 3_000.0;
+/// In feeds of more sucks than this the live numbers rest on so much that looking back starts from
+/// them alone, and takes fewer rounds.
+const LONG_SUCKS: u32 = 3_000;
+/// How often looking back takes the feed's own numbers anew; measured: more gain nothing.
+const ROUNDS: usize = 3;
+/// The same for long feeds.
+const ROUNDS_LONG: usize = 2;
 
 /// The rhythm of one feed as it runs.
 #[derive(Debug, Clone)]
@@ -157,7 +162,7 @@ impl Rhythm {
             &self.taps,
             &self.now.starts(),
             self.now.tempo.rest_ms(),
-            super::smooth::ROUNDS,
+            self.now.rounds(),
             self.unresolved,
             self.out_of_order,
         )
@@ -359,11 +364,20 @@ impl Now {
     fn starts(&self) -> Vec<Own> {
         let mut starts = vec![self.own];
         let sucks: f64 = self.sums.sucks.iter().sum();
-        if 0.0 < sucks && sucks <= GUESS_SUCKS_MOST {
+        if 0.0 < sucks && !self.is_long() {
             let share = self.sums.swallows.iter().sum::<f64>() / sucks;
             starts.push(Own::guess(self.tempo.usual_ms(), share));
         }
         starts
+    }
+
+    fn is_long(&self) -> bool {
+        LONG_SUCKS < self.sucks
+    }
+
+    /// How often looking back takes the feed's own numbers anew.
+    fn rounds(&self) -> usize {
+        if self.is_long() { ROUNDS_LONG } else { ROUNDS }
     }
 
     fn sucks_per_min(&self) -> Option<f64> {

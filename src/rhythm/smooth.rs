@@ -18,8 +18,6 @@ use super::watch::{Before, Seen, Watch};
 use super::{doubt, rate, tile};
 use crate::record::Tap;
 
-/// How often the feed's own numbers are taken anew.
-pub(super) const ROUNDS: usize = 3;
 /// Width of a class of gaps for which the fit is worked out once, in milliseconds.
 const CLASS_MS: u64 = 10;
 const CLASSES: usize = (REST_MS_CEILING / CLASS_MS) as usize + 1;

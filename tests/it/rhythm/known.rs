@@ -22,10 +22,10 @@ fn truth_at(truth: &Truth, at: At) -> Option<&'static str> {
 fn most_sucks_get_their_true_phase_and_first_flow_is_near() {
     // Hand, most wrong sucks in a hundred, most median error of first flow in seconds.
     for (level, wrong_most, flow_s_most) in [
-        (HandLevel::Perfect, 9.0, 1.5),
-        (HandLevel::Careful, 9.0, 1.5),
-        (HandLevel::Usual, 9.0, 2.0),
-        (HandLevel::Tired, 10.0, 3.0),
+        (HandLevel::Perfect, 6.5, 1.0),
+        (HandLevel::Careful, 6.5, 1.0),
+        (HandLevel::Usual, 6.5, 1.5),
+        (HandLevel::Tired, 7.0, 2.0),
     ] {
         let (mut wrong, mut all) = (0, 0);
         let mut errors_s = Vec::new();
