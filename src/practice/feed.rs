@@ -13,7 +13,7 @@ use super::baby::{
     FIRST_EJECTION_SPREAD, GAP_SPREAD, LATCH_MS, OFF_MS, PHASE_SPREAD, Profile, RATE_SPREAD,
     RATIO_SPREAD, REST_LENGTHENS, REST_MS_LEAST, REST_SPREAD, RUN_SPREAD, Sucking, USUAL_FEED_MS,
 };
-use super::truth::{PhaseTruth, Truth, TruthPhase};
+use super::truth::{PhaseTruth, Truth, TruthPhase, Way};
 use crate::record::At;
 
 /// The shortest gap between two sucks, in milliseconds: a jaw goes no faster.
@@ -60,6 +60,15 @@ impl Own {
             TruthPhase::Flow => &self.flow,
             TruthPhase::Flutter => &self.flutter,
             TruthPhase::Quick | TruthPhase::Rest | TruthPhase::Off => &self.quick,
+        }
+    }
+}
+
+impl Sucking {
+    const fn way(&self) -> Way {
+        Way {
+            sucks_per_min: self.sucks_per_min,
+            sucks_per_swallow: self.sucks_per_swallow,
         }
     }
 }
@@ -138,7 +147,11 @@ pub(super) fn of<R: Rng>(profile: &Profile, length_ms: f64, random: &mut R) -> T
         let from = length_ms * between((0.2, 0.7), random);
         (from, from + between(OFF_MS, random))
     });
-    let mut truth = Truth::default();
+    let ways = [TruthPhase::Quick, TruthPhase::Flow, TruthPhase::Flutter];
+    let mut truth = Truth {
+        ways: ways.map(|it| (it, own.of_phase(it).way())).to_vec(),
+        ..Truth::default()
+    };
     let mut now = between(LATCH_MS, random);
     push(&mut truth, 0.0, now, TruthPhase::Rest);
     let mut off = off;

@@ -18,7 +18,7 @@ use crate::record::Tap;
 
 pub use baby::{Baby, Profile, Sucking};
 pub use hand::{Hand, HandLevel};
-pub use truth::{PhaseTruth, Truth, TruthPhase, truth_json};
+pub use truth::{PhaseTruth, Truth, TruthPhase, Way, truth_json};
 
 /// The longest feed that is simulated, in minutes.
 pub const MINUTES_MOST: u32 = 360;

@@ -32,7 +32,7 @@ pub struct PhaseTruth {
 }
 
 /// What the baby did, unseen by the hand.
-#[derive(Debug, Clone, PartialEq, Eq, Default)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct Truth {
     /// Every jaw movement, and whether a swallow came with it; times rising.
     pub sucks: Vec<(At, bool)>,
@@ -40,6 +40,17 @@ pub struct Truth {
     pub phases: Vec<PhaseTruth>,
     /// The first suck of the first milk flow.
     pub first_flow: Option<At>,
+    /// How this baby sucks in each phase: what its sucks were drawn about.
+    pub ways: Vec<(TruthPhase, Way)>,
+}
+
+/// How a baby sucks in one phase.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Way {
+    /// Sucks per minute within runs.
+    pub sucks_per_min: f64,
+    /// Sucks per swallow.
+    pub sucks_per_swallow: f64,
 }
 
 impl Truth {
@@ -55,6 +66,10 @@ impl Truth {
 pub fn truth_json(truth: &Truth) -> Value {
     json!({
         "first_flow_ms": truth.first_flow.map(At::as_ms),
+        "ways": truth.ways.iter().map(|(phase, way)| (phase.as_word().to_owned(), json!({
+            "sucks_per_min": way.sucks_per_min,
+            "sucks_per_swallow": way.sucks_per_swallow,
+        }))).collect::<serde_json::Map<_, _>>(),
         "sucks": truth.sucks.iter().map(|(at, swallow)| json!({
             "ms": at.as_ms(),
             "swallow": swallow,

@@ -6,30 +6,35 @@
 //! ```text
 //! start ─┬─ quick, quick ──────┐
 //!        └─ quick (late flow) ─┤
-//!            ┌─ flow, flow, flow ─┬─ quick between ─┬─ flow …
-//!            │                    └─ flutter        └─ flutter
+//!            ┌─ flow, flow, flow ─┬─ quick, quick ──┬─ flow …
+//!            │                    ├─ quick for long ┴─ flutter
+//!            │                    └─ flutter
 //!            └──────────── rarely from flutter
 //! ```
 
 use super::parameter::{
     BETWEEN_FLOWS_MS, FIRST_FLOW_MS, FLOW, FLOW_AGAIN, FLOW_MS, FLUTTER, FLUTTER_MS, LATE_FLOW_MS,
-    LATE_FLOW_SHARE, PHASES, QUICK, STARTS_AGAIN,
+    LATE_FLOW_SHARE, LONG_BETWEEN_MS, LONG_BETWEEN_SHARE, NO_FLOW, PHASES, QUICK, QUICK_AFTER_FLOW,
+    STARTS_AGAIN,
 };
 
 /// How many stages there are.
-pub(super) const STAGES: usize = 9;
+pub(super) const STAGES: usize = 10;
 /// A probability for each stage.
 pub(super) type Stages = [f64; STAGES];
+
+/// To how many others a stage leads at most.
+const LEADS: usize = 3;
 
 struct Stage {
     phase: usize,
     /// Mean time in it, in milliseconds.
     stay_ms: f64,
     /// Where it leads, with what chance.
-    next: [(usize, f64); 2],
+    next: [(usize, f64); LEADS],
 }
 
-const fn stage(phase: usize, stay_ms: f64, next: [(usize, f64); 2]) -> Stage {
+const fn stage(phase: usize, stay_ms: f64, next: [(usize, f64); LEADS]) -> Stage {
     Stage {
         phase,
         stay_ms,
@@ -39,31 +44,36 @@ const fn stage(phase: usize, stay_ms: f64, next: [(usize, f64); 2]) -> Stage {
 
 /// Where a flow begins.
 const FLOWS: usize = 3;
-/// Quick sucks between flows.
+/// Quick sucks between flows that follow soon.
 const BETWEEN: usize = 6;
+/// Quick sucks for long after a flow.
+const LONG: usize = 8;
 /// Flutter.
-const SLEEPY: usize = 8;
-/// Chance that a feed goes from quick sucks to flutter with no flow at all. Common practice.
-const NO_FLOW: f64 = 0.05;
+const SLEEPY: usize = 9;
+
+const NONE: (usize, f64) = (0, 0.0);
+const AFTER_FLOW: [(usize, f64); LEADS] = [
+    (BETWEEN, QUICK_AFTER_FLOW * (1.0 - LONG_BETWEEN_SHARE)),
+    (LONG, QUICK_AFTER_FLOW * LONG_BETWEEN_SHARE),
+    (SLEEPY, 1.0 - QUICK_AFTER_FLOW),
+];
+const AFTER_QUICK: [(usize, f64); LEADS] = [(FLOWS, FLOW_AGAIN), (SLEEPY, 1.0 - FLOW_AGAIN), NONE];
 
 const CHAIN: [Stage; STAGES] = [
-    stage(QUICK, FIRST_FLOW_MS / 2.0, [(1, 1.0), (1, 0.0)]),
+    stage(QUICK, FIRST_FLOW_MS / 2.0, [(1, 1.0), NONE, NONE]),
     stage(
         QUICK,
         FIRST_FLOW_MS / 2.0,
-        [(FLOWS, 1.0 - NO_FLOW), (SLEEPY, NO_FLOW)],
+        [(FLOWS, 1.0 - NO_FLOW), (SLEEPY, NO_FLOW), NONE],
     ),
-    stage(QUICK, LATE_FLOW_MS, [(FLOWS, 0.5), (SLEEPY, 0.5)]),
-    stage(FLOW, FLOW_MS / 3.0, [(4, 1.0), (4, 0.0)]),
-    stage(FLOW, FLOW_MS / 3.0, [(5, 1.0), (5, 0.0)]),
-    stage(
-        FLOW,
-        FLOW_MS / 3.0,
-        [(BETWEEN, FLOW_AGAIN), (SLEEPY, 1.0 - FLOW_AGAIN)],
-    ),
-    stage(QUICK, BETWEEN_FLOWS_MS / 2.0, [(7, 1.0), (7, 0.0)]),
-    stage(QUICK, BETWEEN_FLOWS_MS / 2.0, [(FLOWS, 0.8), (SLEEPY, 0.2)]),
-    stage(FLUTTER, FLUTTER_MS, [(FLOWS, 0.7), (BETWEEN, 0.3)]),
+    stage(QUICK, LATE_FLOW_MS, AFTER_QUICK),
+    stage(FLOW, FLOW_MS / 3.0, [(4, 1.0), NONE, NONE]),
+    stage(FLOW, FLOW_MS / 3.0, [(5, 1.0), NONE, NONE]),
+    stage(FLOW, FLOW_MS / 3.0, AFTER_FLOW),
+    stage(QUICK, BETWEEN_FLOWS_MS / 2.0, [(7, 1.0), NONE, NONE]),
+    stage(QUICK, BETWEEN_FLOWS_MS / 2.0, AFTER_QUICK),
+    stage(QUICK, LONG_BETWEEN_MS, AFTER_QUICK),
+    stage(FLUTTER, FLUTTER_MS, [(FLOWS, 0.7), (BETWEEN, 0.3), NONE]),
 ];
 
 /// Where a feed begins.
@@ -85,45 +95,57 @@ fn steps(ms: f64) -> (u32, f64) {
     (steps as u32, ms / steps)
 }
 
-/// The chance to leave each stage within a step: `1 - exp(-x)` by its Padé approximant.
-fn leaving(step_ms: f64) -> Stages {
+/// The chance to leave each stage within a step of no more than [`STEP_MS`]: `1 - exp(-x)` by its
+/// Padé approximant.
+pub(super) fn leaving(step_ms: f64) -> Stages {
     std::array::from_fn(|at| {
         let x = step_ms / CHAIN[at].stay_ms;
         (x / (1.0 + 0.5 * x)).min(1.0)
     })
 }
 
+/// Lets one step pass, forward.
+pub(super) fn step_forward(stages: &Stages, leave: &Stages) -> Stages {
+    let mut next = *stages;
+    for at in 0..STAGES {
+        let gone = stages[at] * leave[at];
+        next[at] -= gone;
+        for (to, chance) in CHAIN[at].next {
+            if 0.0 < chance {
+                next[to] += gone * chance;
+            }
+        }
+    }
+    next
+}
+
+/// Lets one step pass, backward: what each stage before makes of the weights after.
+pub(super) fn step_backward(weights: &Stages, leave: &Stages) -> Stages {
+    let mut before = *weights;
+    for at in 0..STAGES {
+        let mut led = 0.0;
+        for (to, chance) in CHAIN[at].next {
+            if 0.0 < chance {
+                led += chance * weights[to];
+            }
+        }
+        before[at] += leave[at] * (led - weights[at]);
+    }
+    before
+}
+
 /// Lets time pass, forward.
 pub(super) fn forward(stages: &Stages, ms: f64) -> Stages {
     let (count, step_ms) = steps(ms);
     let leave = leaving(step_ms);
-    let mut now = *stages;
-    for _ in 0..count {
-        let mut next = [0.0; STAGES];
-        for at in 0..STAGES {
-            let gone = now[at] * leave[at];
-            next[at] += now[at] - gone;
-            for (to, chance) in CHAIN[at].next {
-                next[to] += gone * chance;
-            }
-        }
-        now = next;
-    }
-    now
+    (0..count).fold(*stages, |stages, _| step_forward(&stages, &leave))
 }
 
-/// Lets time pass, backward: what each stage before makes of the weights after.
+/// Lets time pass, backward.
 pub(super) fn backward(weights: &Stages, ms: f64) -> Stages {
     let (count, step_ms) = steps(ms);
     let leave = leaving(step_ms);
-    let mut now = *weights;
-    for _ in 0..count {
-        now = std::array::from_fn(|at| {
-            let [(one, chance), (other, rest)] = CHAIN[at].next;
-            now[at] * (1.0 - leave[at]) + leave[at] * (chance * now[one] + rest * now[other])
-        });
-    }
-    now
+    (0..count).fold(*weights, |weights, _| step_backward(&weights, &leave))
 }
 
 /// Where a stage goes when the baby was off and is put on again and starts with quick sucks.
@@ -152,15 +174,19 @@ pub(super) fn weigh(stages: &mut Stages, phases: &[f64; PHASES]) {
     }
 }
 
-/// Makes them add up to one. What has become too unlikely to tell starts again evenly.
-pub(super) fn normalise(stages: &mut Stages) {
+/// Makes them add up to one, and gives what they added up to. What has become too unlikely to
+/// tell starts again evenly.
+pub(super) fn normalise(stages: &mut Stages) -> f64 {
     let sum: f64 = stages.iter().sum();
     if 1e-280 < sum && sum.is_finite() {
+        let scale = 1.0 / sum;
         for stage in stages {
-            *stage /= sum;
+            *stage *= scale;
         }
+        sum
     } else {
         *stages = [1.0 / STAGES as f64; STAGES];
+        1e-280
     }
 }
 

@@ -6,7 +6,7 @@
 //! delay, which looking back does not have.
 
 use super::chain::{self, Stages};
-use super::evidence;
+use super::evidence::{self, GapFit};
 use super::own::{Own, Sums};
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, SWITCH_AT};
 use super::summary::{Live, Phase, Summary};
@@ -29,6 +29,13 @@ const RATIO_SUCKS: usize = 128;
 const RATIO_MS: u64 = 60_000;
 /// With fewer swallows no live sucks per swallow are shown.
 const RATIO_SWALLOWS_LEAST: u32 = 3;
+/// In feeds of more sucks than this the live numbers rest on so much that looking back starts from
+/// them alone, and takes fewer rounds.
+const LONG_SUCKS: u32 = 3_000;
+/// How often looking back takes the feed's own numbers anew; measured: more gain nothing.
+const ROUNDS: usize = 3;
+/// The same for long feeds.
+const ROUNDS_LONG: usize = 2;
 
 /// The rhythm of one feed as it runs.
 #[derive(Debug, Clone)]
@@ -153,8 +160,9 @@ impl Rhythm {
     pub fn so_far(&self) -> Summary {
         super::smooth::summary(
             &self.taps,
-            self.now.own,
+            &self.now.starts(),
             self.now.tempo.rest_ms(),
+            self.now.rounds(),
             self.unresolved,
             self.out_of_order,
         )
@@ -228,19 +236,23 @@ impl Now {
         if let Some(ms) = before.ms() {
             self.tempo.push(ms);
         }
-        let mut goes_on = false;
+        let rest_ms = self.tempo.rest_ms();
+        let goes_on = match before {
+            Before::Gap(ms) | Before::Unseen(ms) => ms <= rest_ms,
+            Before::Nothing | Before::Off(_) => false,
+        };
+        let mut gap = None;
         match before {
             Before::Nothing => {}
-            Before::Gap(ms) if ms <= self.tempo.rest_ms() => {
-                goes_on = true;
+            Before::Gap(ms) if goes_on => {
                 let gap_ms = ms as f64;
-                let fits = std::array::from_fn(|phase| evidence::gap(&self.own, phase, gap_ms));
+                let fits: [GapFit; PHASES] =
+                    std::array::from_fn(|phase| evidence::gap(&self.own, phase, gap_ms));
                 chain::weigh(&mut self.stages, &evidence::no_rest(&self.own));
                 self.stages = chain::forward(&self.stages, gap_ms);
                 chain::weigh(&mut self.stages, &fits.map(|it| it.fit));
-                self.weigh_swallow(swallow);
-                self.sums.add_gap(&previous, &self.phases, gap_ms, &fits);
                 self.gaps.push(ms);
+                gap = Some((gap_ms, fits));
             }
             Before::Gap(ms) => {
                 let rest_ms = ms as f64;
@@ -248,16 +260,14 @@ impl Now {
                 self.stages = chain::forward(&self.stages, rest_ms);
                 self.sums.add_rest(&previous, rest_ms);
             }
-            Before::Unseen(ms) => {
-                goes_on = ms <= self.tempo.rest_ms();
-                self.stages = chain::forward(&self.stages, ms as f64);
-            }
+            Before::Unseen(ms) => self.stages = chain::forward(&self.stages, ms as f64),
             Before::Off(ms) => {
                 self.stages = chain::on_again(&chain::forward(&self.stages, ms as f64));
             }
         }
-        if !matches!(before, Before::Gap(_)) || !goes_on {
-            self.weigh_swallow(swallow);
+        self.weigh(&evidence::swallows(&self.own, u8::from(swallow)));
+        if let Some((gap_ms, fits)) = gap {
+            self.sums.add_gap(&previous, &self.phases, gap_ms, &fits);
         }
         self.sums.add_suck(&self.phases, swallow);
         self.own = Own::of(&self.sums);
@@ -271,9 +281,8 @@ impl Now {
         self.show(at);
     }
 
-    fn weigh_swallow(&mut self, swallow: bool) {
-        let fits = evidence::swallows(&self.own, u8::from(swallow));
-        chain::weigh(&mut self.stages, &fits);
+    fn weigh(&mut self, fits: &[f64; PHASES]) {
+        chain::weigh(&mut self.stages, fits);
         chain::normalise(&mut self.stages);
         self.phases = chain::by_phase(&self.stages);
     }
@@ -285,10 +294,7 @@ impl Now {
         }
         let had = evidence::swallows(&self.own, self.last_swallows);
         let has = evidence::swallows(&self.own, self.last_swallows + 1);
-        let fits = std::array::from_fn(|phase| has[phase] / had[phase]);
-        chain::weigh(&mut self.stages, &fits);
-        chain::normalise(&mut self.stages);
-        self.phases = chain::by_phase(&self.stages);
+        self.weigh(&std::array::from_fn(|phase| has[phase] / had[phase]));
         if self.last_swallows == 0 {
             for (sum, share) in self.sums.swallows.iter_mut().zip(self.phases) {
                 *sum += share;
@@ -350,6 +356,28 @@ impl Now {
             sucks: self.sucks,
             swallows: self.swallows,
         }
+    }
+
+    /// Where looking back starts from: the numbers that the live pass came to, and for feeds of
+    /// usual length a guess from the whole feed's gaps and swallows. Which is the better only
+    /// shows when looking back; in a long feed the live numbers rest on much.
+    fn starts(&self) -> Vec<Own> {
+        let mut starts = vec![self.own];
+        let sucks: f64 = self.sums.sucks.iter().sum();
+        if 0.0 < sucks && !self.is_long() {
+            let share = self.sums.swallows.iter().sum::<f64>() / sucks;
+            starts.push(Own::guess(self.tempo.usual_ms(), share));
+        }
+        starts
+    }
+
+    fn is_long(&self) -> bool {
+        LONG_SUCKS < self.sucks
+    }
+
+    /// How often looking back takes the feed's own numbers anew.
+    fn rounds(&self) -> usize {
+        if self.is_long() { ROUNDS_LONG } else { ROUNDS }
     }
 
     fn sucks_per_min(&self) -> Option<f64> {

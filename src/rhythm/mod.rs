@@ -1,7 +1,8 @@
 //! What the taps mean: runs, rests, phases, first flow, rates, and the reasons to doubt them.
 //!
 //! `push` is the only algorithm; the batch function loops over it. Knows only `record`; no clock,
-//! no disk, no screen. Analysis does not fail, it doubts.
+//! no disk, no screen. Analysis does not fail, it doubts. It describes a feed for the specialist,
+//! who judges; it diagnoses nothing.
 //!
 //! How it works, in the order of the files:
 //! 1. `watch`: each tap is a suck, a doubled tap, a swallow alone or a mark; the gap before a suck
@@ -38,6 +39,7 @@ pub use file::{LINE_MOST, ROWS_MOST, TapFileError, read_taps, write_taps};
 pub use json::json;
 pub use live::{Rhythm, of};
 pub use parameter::{DOUBLED_MS, REST_GAPS, REST_MS_CEILING, REST_MS_FLOOR};
+pub use rate::student_95;
 pub use summary::{
     Doubt, Interval, Live, Phase, PhaseRates, PhaseSpan, Rate, RestStatistics, Run, RunStatistics,
     Summary, TotalsMs,

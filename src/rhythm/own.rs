@@ -6,9 +6,9 @@
 
 use super::evidence::GapFit;
 use super::parameter::{
-    GAP_BABY_SPREAD, GAP_MS, GAP_PHASE_SPREAD, GAP_SPREAD, GAP_SPREAD_WEIGHT, MISSED,
-    MISSED_WEIGHT, PHASES, REST_CHANCE, REST_CHANCE_WEIGHT, REST_MS, REST_WEIGHT, SWALLOW,
-    SWALLOW_BABY_SPREAD, SWALLOW_PHASE_SPREAD,
+    FLOW, GAP_BABY_SPREAD, GAP_MS, GAP_PHASE_SPREAD, GAP_SPREAD, GAP_SPREAD_WEIGHT, MISSED,
+    MISSED_WEIGHT, PHASES, QUICK, REST_BABY_SPREAD, REST_CHANCE, REST_MS, REST_PHASE_SPREAD,
+    REST_SPREAD, SWALLOW, SWALLOW_BABY_SPREAD, SWALLOW_PHASE_SPREAD,
 };
 
 /// The numbers of one feed, by sucking phase where they differ.
@@ -79,13 +79,42 @@ fn logit(share: f64) -> f64 {
     (share / (1.0 - share)).ln()
 }
 
-/// How many sucks a phase's starting share of swallows is worth while it is put into log odds.
-const SWALLOW_START_WEIGHT: f64 = 3.0;
+/// The share that log odds stand for.
+fn share(odds: f64) -> f64 {
+    1.0 / (1.0 + (-odds).exp())
+}
+
+/// How far a guess of the swallowing goes towards what the whole feed shows.
+const GUESS_WEIGHT: f64 = 0.8;
+/// How many sucks a starting share is worth while it is put into log odds.
+const START_WEIGHT: f64 = 3.0;
+
+/// Log odds of a share that was seen so often of so many, and their variance.
+fn odds(seen: f64, of: f64, start: f64) -> (f64, f64) {
+    let share = ((seen + start * START_WEIGHT) / (of + START_WEIGHT)).clamp(0.005, 0.98);
+    (logit(share), 1.0 / (of.max(1e-9) * share * (1.0 - share)))
+}
 
 impl Own {
     /// The numbers of a feed that has shown nothing yet.
     pub(super) fn start() -> Self {
         Self::of(&Sums::default())
+    }
+
+    /// A guess from the usual gap and the share of sucks with a swallow, as if half of the feed
+    /// were flow and the baby departed alike in all phases.
+    pub(super) fn guess(usual_ms: f64, share_swallow: f64) -> Self {
+        let start = Self::start();
+        let expected_ms = f64::midpoint(GAP_MS[FLOW], GAP_MS[QUICK]);
+        let expected = f64::midpoint(SWALLOW[FLOW], SWALLOW[QUICK]);
+        let odds = logit(share_swallow.clamp(0.02, 0.9)) - logit(expected);
+        Self {
+            gap_ms: start.gap_ms.map(|ms| ms * usual_ms / expected_ms),
+            swallow: start
+                .swallow
+                .map(|it| share(logit(it) + odds * GUESS_WEIGHT)),
+            ..start
+        }
     }
 
     /// The numbers of a feed.
@@ -108,33 +137,40 @@ impl Own {
         );
         let swallow = drawn(
             SWALLOW.map(logit),
-            std::array::from_fn(|phase| {
-                let count = sums.sucks[phase];
-                let all = count + SWALLOW_START_WEIGHT;
-                let share = (sums.swallows[phase] + SWALLOW[phase] * SWALLOW_START_WEIGHT) / all;
-                let share = share.clamp(0.005, 0.98);
-                (
-                    logit(share),
-                    1.0 / (count.max(1e-9) * share * (1.0 - share)),
-                )
-            }),
+            std::array::from_fn(|it| odds(sums.swallows[it], sums.sucks[it], SWALLOW[it])),
             SWALLOW_BABY_SPREAD,
             SWALLOW_PHASE_SPREAD,
+        );
+        let rest_chance = drawn(
+            REST_CHANCE.map(logit),
+            std::array::from_fn(|it| odds(sums.rests[it], sums.followed[it], REST_CHANCE[it])),
+            REST_BABY_SPREAD,
+            REST_PHASE_SPREAD,
+        );
+        let rest_ln_ms = drawn(
+            REST_MS.map(f64::ln),
+            std::array::from_fn(|it| {
+                let count = sums.rests[it];
+                if count < 0.5 {
+                    (REST_MS[it].ln(), 1e9)
+                } else {
+                    (
+                        sums.rest_ln_ms[it] / count,
+                        REST_SPREAD * REST_SPREAD / count,
+                    )
+                }
+            }),
+            REST_BABY_SPREAD,
+            REST_PHASE_SPREAD,
         );
         Self {
             gap_ms: gap_ln.map(f64::exp),
             gap_spread: gap_variance.sqrt().clamp(0.06, 0.5),
             missed: ((MISSED * MISSED_WEIGHT + sums.missed) / (MISSED_WEIGHT + gaps + sums.missed))
                 .clamp(0.002, 0.4),
-            swallow: swallow.map(|odds| 1.0 / (1.0 + (-odds).exp())),
-            rest_chance: std::array::from_fn(|phase| {
-                (REST_CHANCE[phase] * REST_CHANCE_WEIGHT + sums.rests[phase])
-                    / (REST_CHANCE_WEIGHT + sums.followed[phase])
-            }),
-            rest_ln_ms: std::array::from_fn(|phase| {
-                (REST_MS[phase].ln() * REST_WEIGHT + sums.rest_ln_ms[phase])
-                    / (REST_WEIGHT + sums.rests[phase])
-            }),
+            swallow: swallow.map(share),
+            rest_chance: rest_chance.map(share),
+            rest_ln_ms,
         }
     }
 }

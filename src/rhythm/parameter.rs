@@ -71,17 +71,18 @@ pub(super) const MISSED_WEIGHT: f64 = 60.0;
 /// others 2020, pacifier, 3 months: 9.60); longer runs in flow (Wolff 1968, Pediatrics 42:943) and
 /// shorter ones late in a feed (Drewett and Woolridge 1979), both from memory.
 pub(super) const REST_CHANCE: [f64; PHASES] = [1.0 / 9.0, 1.0 / 15.0, 1.0 / 5.0];
-/// How many sucks that starting value is worth.
-pub(super) const REST_CHANCE_WEIGHT: f64 = 40.0;
 /// Median rest, in milliseconds: 3 to 9 s (from Martens and others 2020), longer late in a feed.
 pub(super) const REST_MS: [f64; PHASES] = [5_000.0, 4_500.0, 8_500.0];
 /// Spread of rests, one standard deviation of the logarithm: "interburst variation high" (Hack and
 /// others 1985, Early Hum Dev 11:133); the value is common practice.
 pub(super) const REST_SPREAD: f64 = 0.65;
-/// How many rests the starting median is worth.
-pub(super) const REST_WEIGHT: f64 = 6.0;
+/// How much babies differ in runs and rests, one standard deviation of log odds and logarithm.
+/// Common practice.
+pub(super) const REST_BABY_SPREAD: f64 = 0.35;
+/// How much a phase's runs and rests depart from what the baby's other phases say, likewise.
+pub(super) const REST_PHASE_SPREAD: f64 = 0.12;
 /// How much of the evidence of runs and rests is taken, 0 to 1: soft, as they vary with much else.
-pub(super) const REST_EVIDENCE_WEIGHT: f64 = 0.7;
+pub(super) const REST_EVIDENCE_WEIGHT: f64 = 1.0;
 
 /// Mean time to the first flow, in milliseconds (Kent and others 2003, J Hum Lact 19:179, from
 /// memory: about 56 s), for most feeds.
@@ -94,13 +95,24 @@ pub(super) const LATE_FLOW_MS: f64 = 480_000.0;
 /// Mean length of one flow, in milliseconds: 45 s to 3.5 min (Gardner and others 2015, BMC
 /// Pregnancy Childbirth 15:156).
 pub(super) const FLOW_MS: f64 = 120_000.0;
-/// Mean time between two flows, in milliseconds. Common practice.
+/// Chance that quick sucks follow a flow, and not flutter at once. Common practice.
+pub(super) const QUICK_AFTER_FLOW: f64 = 0.7;
+/// Mean time of quick sucks after a flow, in milliseconds, where the next flow is near. Common
+/// practice.
 pub(super) const BETWEEN_FLOWS_MS: f64 = 90_000.0;
-/// Chance that another flow follows a flow: 2.5 ejections a feed (Ramsay and others 2004,
-/// Pediatrics 113:361) make three in five.
-pub(super) const FLOW_AGAIN: f64 = 0.6;
-/// Mean time in flutter before the milk flows again, in milliseconds: rarely. Common practice.
-pub(super) const FLUTTER_MS: f64 = 500_000.0;
+/// Share of times after a flow where quick sucks go on for long, and their mean, in milliseconds:
+/// 2.5 ejections of about 2 minutes in a feed of 16 minutes leave minutes between them.
+pub(super) const LONG_BETWEEN_SHARE: f64 = 0.6;
+/// See [`LONG_BETWEEN_SHARE`].
+pub(super) const LONG_BETWEEN_MS: f64 = 420_000.0;
+/// Chance that another flow follows quick sucks, and not flutter: 2.5 ejections a feed (Ramsay and
+/// others 2004, Pediatrics 113:361), so that three in five flows are followed by another.
+pub(super) const FLOW_AGAIN: f64 = 0.7;
+/// Chance that a feed goes from its first quick sucks to flutter with no flow. Common practice.
+pub(super) const NO_FLOW: f64 = 0.05;
+/// Mean time in flutter before the milk flows again, in milliseconds: hardly ever, as flutter is
+/// the sleepy end. Common practice.
+pub(super) const FLUTTER_MS: f64 = 6_000_000.0;
 /// Chance that a baby put back on after being off starts again with quick sucks. Common practice.
 pub(super) const STARTS_AGAIN: f64 = 0.4;
 

@@ -5,11 +5,16 @@
 //! - Sucks per swallow: sucks over swallows as tapped; what was never heard is not made up for.
 //! - Sucks of one run resemble each other, so the intervals come from how much runs differ (a
 //!   ratio estimator with runs as clusters: Cochran 1977, Sampling Techniques, 3rd ed., 6.3 and
-//!   9A), on the logarithm, with Student's t.
+//!   9A), on the logarithm, with Student's t. For the whole feed the phases are strata: that they
+//!   differ makes nothing uncertain.
 //! - A phase's sucks are shared out by their probability.
-//! - What a hand misses is not known; the interval of sucks per swallow is widened for it.
+//! - What a hand misses is not known. Sucks per swallow are told as tapped; their interval is for
+//!   what the baby did, and so reaches further down: a hand that misses swallows makes them seem
+//!   more than they are.
 
-use super::parameter::PHASES;
+use super::live::phase as phase_of;
+use super::own::Own;
+use super::parameter::{GAP_SPREAD, PHASES};
 use super::smooth::{Smoothed, Suck};
 use super::summary::{Phase, PhaseRates, Rate};
 use super::watch::Before;
@@ -18,12 +23,18 @@ use super::watch::Before;
 const GAPS_LEAST: f64 = 5.0;
 /// With fewer swallows no sucks per swallow are told.
 const SWALLOWS_LEAST: f64 = 3.0;
-/// What a hand's clock and misses may shift a rate by, relative, one standard deviation: jitter
-/// moves a mean over ten sucks by 1 to 2 % (worked out from 30 to 60 ms a tap).
-const RATE_HAND: f64 = 0.01;
-/// What missed swallows against missed sucks may shift sucks per swallow by, relative, one
-/// standard deviation: 5 to 20 % against 0 to 15 % (common practice, no published figure).
-const RATIO_HAND: f64 = 0.06;
+/// With fewer runs of equal weight, how much runs differ is not taken from them.
+const CLUSTERS_LEAST: f64 = 3.0;
+/// The most that an interval reaches up or down, as a logarithm.
+const WIDTH_MOST: f64 = 3.0;
+/// What a hand's jitter and misses may shift a rate by, relative, one standard deviation: jitter
+/// alone 1 to 2 % over ten sucks (worked out from 30 to 60 ms a tap).
+const RATE_HAND: f64 = 0.02;
+/// Share of swallows that a hand misses over and above the share of sucks that it misses (which
+/// gaps tell): 5 to 20 % against 0 to 15 % (common practice, no published figure).
+const SWALLOWS_MISSED_MORE: f64 = 0.04;
+/// How far that may be off, one standard deviation.
+const SWALLOWS_MISSED_SPREAD: f64 = 0.035;
 
 /// A total of some quantity and of what it is per, run by run.
 #[derive(Debug, Clone, Default)]
@@ -31,11 +42,24 @@ struct Clusters {
     runs: Vec<(f64, f64)>,
 }
 
+/// A ratio of two totals.
+#[derive(Debug, Clone, Copy)]
+struct Ratio {
+    value: f64,
+    /// The variance of its logarithm.
+    variance: f64,
+    /// Student's degrees of freedom.
+    freedom: f64,
+}
+
 impl Clusters {
-    fn add(&mut self, run: usize, top: f64, bottom: f64) {
-        if self.runs.len() <= run {
-            self.runs.resize(run + 1, (0.0, 0.0));
+    fn new(runs: usize) -> Self {
+        Self {
+            runs: vec![(0.0, 0.0); runs],
         }
+    }
+
+    fn add(&mut self, run: usize, top: f64, bottom: f64) {
         self.runs[run].0 += top;
         self.runs[run].1 += bottom;
     }
@@ -46,32 +70,49 @@ impl Clusters {
         })
     }
 
-    /// The ratio of totals, the variance of its logarithm, and the degrees of freedom.
-    fn ratio(&self) -> Option<(f64, f64, f64)> {
-        let (top, bottom) = self.totals();
+    /// The ratio of the totals of some strata together. `alone` is the variance for one item where
+    /// there are too few runs to tell.
+    fn ratio(strata: &[Self], alone: f64) -> Option<Ratio> {
+        let (mut top, mut bottom) = (0.0, 0.0);
+        let runs = strata.first()?.runs.len();
+        let (mut residuals, mut sizes) = (vec![0.0; runs], vec![0.0; runs]);
+        for stratum in strata {
+            let (its_top, its_bottom) = stratum.totals();
+            if its_bottom <= 0.0 {
+                continue;
+            }
+            let ratio = its_top / its_bottom;
+            for (run, (run_top, run_bottom)) in stratum.runs.iter().enumerate() {
+                residuals[run] += run_top - ratio * run_bottom;
+                sizes[run] += run_bottom;
+            }
+            top += its_top;
+            bottom += its_bottom;
+        }
         if top <= 0.0 || bottom <= 0.0 {
             return None;
         }
-        let ratio = top / bottom;
-        let (mut squares, mut weights) = (0.0, 0.0);
-        for (run_top, run_bottom) in &self.runs {
-            let residual = run_top - ratio * run_bottom;
-            squares += residual * residual;
-            weights += run_bottom * run_bottom;
-        }
         // How many runs of equal size would weigh as much.
-        let clusters = bottom * bottom / weights;
-        if clusters < 1.5 {
-            return Some((ratio, f64::INFINITY, 1.0));
-        }
-        let variance = squares / (top * top) * clusters / (clusters - 1.0);
-        Some((ratio, variance, clusters - 1.0))
+        let clusters = bottom * bottom / sizes.iter().map(|size| size * size).sum::<f64>();
+        let (variance, freedom) = if clusters < CLUSTERS_LEAST {
+            (2.0 * alone, CLUSTERS_LEAST)
+        } else {
+            let squares: f64 = residuals.iter().map(|it| it * it).sum();
+            let between = squares / (top * top) * clusters / (clusters - 1.0);
+            // Few runs can agree by chance.
+            (between.max(0.5 * alone), clusters - 1.0)
+        };
+        Some(Ratio {
+            value: top / bottom,
+            variance,
+            freedom,
+        })
     }
 }
 
 /// Student's t for a 95 % interval, by the series of Cornish and Fisher about the normal quantile
 /// (Abramowitz and Stegun 26.7.5).
-pub(super) fn student_95(freedom: f64) -> f64 {
+pub fn student_95(freedom: f64) -> f64 {
     const Z: f64 = 1.959_963_984_540_054;
     let z2 = Z * Z;
     let g1 = Z * (z2 + 1.0) / 4.0;
@@ -81,63 +122,48 @@ pub(super) fn student_95(freedom: f64) -> f64 {
     Z + g1 / n + g2 / (n * n) + g3 / (n * n * n)
 }
 
-fn rate(value: f64, variance: f64, freedom: f64) -> Rate {
-    let width = (student_95(freedom) * variance.sqrt()).min(3.0).exp();
+/// An interval about the logarithm of `centre`, stretched to hold `value`.
+fn rate(value: f64, centre: f64, variance: f64, freedom: f64) -> Rate {
+    let width = (student_95(freedom) * variance.sqrt())
+        .min(WIDTH_MOST)
+        .exp();
     Rate {
         value,
-        low: value / width,
-        high: value * width,
+        low: (centre / width).min(value),
+        high: (centre * width).max(value),
     }
 }
 
-#[derive(Default)]
-struct Counted {
-    gaps: Clusters,
-    swallows: Clusters,
+fn sucks_per_min(gaps: &[Clusters]) -> Option<Rate> {
+    let count: f64 = gaps.iter().map(|it| it.totals().1).sum();
+    if count < GAPS_LEAST {
+        return None;
+    }
+    let ratio = Clusters::ratio(gaps, GAP_SPREAD * GAP_SPREAD / count)?;
+    let value = 60_000.0 / ratio.value;
+    let variance = ratio.variance + RATE_HAND * RATE_HAND;
+    Some(rate(value, value, variance, ratio.freedom))
 }
 
-impl Counted {
-    fn sucks_per_min(&self) -> Option<Rate> {
-        let (top, bottom) = self.gaps.totals();
-        if bottom < GAPS_LEAST {
-            return None;
-        }
-        let (mean_ms, variance, freedom) = self.gaps.ratio()?;
-        // With a single run, the usual spread of gaps.
-        let plain = super::parameter::GAP_SPREAD * super::parameter::GAP_SPREAD / bottom;
-        let variance = if variance.is_finite() {
-            variance
-        } else {
-            4.0 * plain
-        };
-        debug_assert!(0.0 < top);
-        Some(rate(
-            60_000.0 / mean_ms,
-            variance + RATE_HAND * RATE_HAND,
-            freedom,
-        ))
+fn sucks_per_swallow(swallows: &[Clusters], own: &Own) -> Option<Rate> {
+    let (count, sucks) = swallows
+        .iter()
+        .map(Clusters::totals)
+        .fold((0.0, 0.0), |sum, it| (sum.0 + it.0, sum.1 + it.1));
+    if count < SWALLOWS_LEAST {
+        return None;
     }
-
-    fn sucks_per_swallow(&self) -> Option<Rate> {
-        let (swallows, sucks) = self.swallows.totals();
-        if swallows < SWALLOWS_LEAST {
-            return None;
-        }
-        let (share, variance, freedom) = self.swallows.ratio()?;
-        // Never narrower than half of what chance alone gives: few runs can agree by chance.
-        let chance = (1.0 - share).max(0.05) / swallows;
-        let variance = if variance.is_finite() {
-            variance.max(0.5 * chance)
-        } else {
-            2.0 * chance
-        };
-        debug_assert!(swallows <= sucks + 1e-9);
-        Some(rate(
-            1.0 / share,
-            variance + RATIO_HAND * RATIO_HAND,
-            freedom,
-        ))
-    }
+    // What chance alone gives.
+    let alone = (1.0 - count / sucks).max(0.05) / count;
+    let ratio = Clusters::ratio(swallows, alone)?;
+    let value = 1.0 / ratio.value;
+    let heard = 1.0 - (own.missed + SWALLOWS_MISSED_MORE).min(0.5);
+    let variance = ratio.variance + (SWALLOWS_MISSED_SPREAD / heard).powi(2);
+    let told = rate(value, value * heard, variance, ratio.freedom);
+    Some(Rate {
+        low: told.low.max(1.0).min(value),
+        ..told
+    })
 }
 
 /// The rates of each sucking phase that occurs, then of the whole feed.
@@ -147,36 +173,37 @@ pub(super) fn of(
     labels: &[Phase],
     rest_ms: u64,
 ) -> Vec<PhaseRates> {
-    let mut counted: [Counted; PHASES + 1] = Default::default();
+    let new_run = |suck: &Suck| suck.before.ms().is_none_or(|ms| rest_ms < ms);
+    let runs = sucks.iter().filter(|suck| new_run(suck)).count().max(1);
+    let mut gaps: [Clusters; PHASES] = std::array::from_fn(|_| Clusters::new(runs));
+    let mut swallows = gaps.clone();
     let mut run = 0;
     for (index, suck) in sucks.iter().enumerate() {
-        if 0 < index && suck.before.ms().is_none_or(|ms| rest_ms < ms) {
+        if 0 < index && new_run(suck) {
             run += 1;
         }
         let swallow = f64::from(suck.swallows.min(1));
-        let shares = smoothed.phases[index];
-        for (phase, counted) in counted.iter_mut().enumerate() {
-            let share = shares.get(phase).copied().unwrap_or(1.0);
-            counted.swallows.add(run, share * swallow, share);
+        for (phase, share) in smoothed.phases[index].iter().enumerate() {
+            swallows[phase].add(run, share * swallow, *share);
             if let Before::Gap(ms) = suck.before
                 && ms <= rest_ms
             {
-                counted
-                    .gaps
-                    .add(run, share * ms as f64, share * smoothed.spans[index]);
+                gaps[phase].add(run, share * ms as f64, share * smoothed.spans[index]);
             }
         }
     }
-    let mut rates = Vec::new();
-    for (index, counted) in counted.iter().enumerate() {
-        let phase = (index < PHASES).then(|| super::live::phase(index));
-        if phase.is_none_or(|phase| labels.contains(&phase)) {
-            rates.push(PhaseRates {
-                phase,
-                sucks_per_min: counted.sucks_per_min(),
-                sucks_per_swallow: counted.sucks_per_swallow(),
-            });
-        }
-    }
+    let mut rates: Vec<PhaseRates> = (0..PHASES)
+        .filter(|index| labels.contains(&phase_of(*index)))
+        .map(|index| PhaseRates {
+            phase: Some(phase_of(index)),
+            sucks_per_min: sucks_per_min(&gaps[index..=index]),
+            sucks_per_swallow: sucks_per_swallow(&swallows[index..=index], &smoothed.own),
+        })
+        .collect();
+    rates.push(PhaseRates {
+        phase: None,
+        sucks_per_min: sucks_per_min(&gaps),
+        sucks_per_swallow: sucks_per_swallow(&swallows, &smoothed.own),
+    });
     rates
 }

@@ -18,8 +18,6 @@ use super::watch::{Before, Seen, Watch};
 use super::{doubt, rate, tile};
 use crate::record::Tap;
 
-/// How often the feed's own numbers are taken anew.
-const ROUNDS: usize = 3;
 /// Width of a class of gaps for which the fit is worked out once, in milliseconds.
 const CLASS_MS: u64 = 10;
 const CLASSES: usize = (REST_MS_CEILING / CLASS_MS) as usize + 1;
@@ -73,25 +71,46 @@ impl Sucks {
     }
 }
 
-/// How every gap fits each phase, worked out once a round.
-struct Fits(Vec<[GapFit; PHASES]>);
+/// What depends on a gap within a run alone: how it fits each phase, worked out once a round, and
+/// the chance to leave each stage within it, worked out once.
+struct Gaps {
+    fits: Vec<[GapFit; PHASES]>,
+    leaving: Vec<Stages>,
+    rest_ms: u64,
+}
 
-impl Fits {
-    fn of(own: &Own, rest_ms: u64) -> Self {
+impl Gaps {
+    fn new(rest_ms: u64) -> Self {
         let classes = ((rest_ms / CLASS_MS) as usize + 1).min(CLASSES);
-        Self(
-            (0..classes)
-                .map(|class| {
-                    let middle_ms = (class as u64 * CLASS_MS + CLASS_MS / 2) as f64;
-                    std::array::from_fn(|phase| evidence::gap(own, phase, middle_ms))
-                })
+        Self {
+            fits: vec![[GapFit::default(); PHASES]; classes],
+            leaving: (0..classes)
+                .map(|it| chain::leaving(middle_ms(it)))
                 .collect(),
-        )
+            rest_ms,
+        }
     }
 
-    fn at(&self, gap_ms: u64) -> &[GapFit; PHASES] {
-        &self.0[((gap_ms / CLASS_MS) as usize).min(self.0.len() - 1)]
+    fn fit(&mut self, own: &Own) {
+        for (class, fits) in self.fits.iter_mut().enumerate() {
+            *fits = std::array::from_fn(|phase| evidence::gap(own, phase, middle_ms(class)));
+        }
     }
+
+    /// The class of a gap within a run; `None` for anything else.
+    fn class(&self, before: Before) -> Option<usize> {
+        match before {
+            Before::Gap(ms) if ms <= self.rest_ms => {
+                Some(((ms / CLASS_MS) as usize).min(self.fits.len() - 1))
+            }
+            _ => None,
+        }
+    }
+}
+
+/// The middle of a class of gaps.
+fn middle_ms(class: usize) -> f64 {
+    (class as u64 * CLASS_MS + CLASS_MS / 2) as f64
 }
 
 /// What looking back over the sucks gives.
@@ -103,48 +122,51 @@ pub(super) struct Smoothed {
     pub(super) spans: Vec<f64>,
 }
 
-/// What a suck's gap says of the phase before it and after it.
-fn weights(
-    suck: &Suck,
-    own: &Own,
-    fits: &Fits,
-    no_rest: &[f64; PHASES],
-    rest_ms: u64,
-) -> ([f64; PHASES], [f64; PHASES]) {
-    match suck.before {
-        Before::Gap(ms) if ms <= rest_ms => (*no_rest, fits.at(ms).map(|it| it.fit)),
-        Before::Gap(ms) => (evidence::rest(own, ms as f64), [1.0; PHASES]),
-        Before::Nothing | Before::Unseen(_) | Before::Off(_) => ([1.0; PHASES], [1.0; PHASES]),
-    }
-}
-
-/// One pass forward and back.
+/// One pass forward and back: the phases of every suck, and the logarithm of how well the numbers
+/// fit all of them.
 fn pass(
     sucks: &[Suck],
     own: &Own,
-    fits: &Fits,
-    rest_ms: u64,
+    gaps: &Gaps,
     forward: &mut Vec<Stages>,
-) -> Vec<[f64; PHASES]> {
+) -> (Vec<[f64; PHASES]>, f64) {
     let no_rest = evidence::no_rest(own);
-    let swallow_fits = [0, 1, 2].map(|count| evidence::swallows(own, count));
-    let swallow_fit = |suck: &Suck| &swallow_fits[usize::from(suck.swallows.min(2))];
+    let swallows = [0, 1, 2].map(|count| evidence::swallows(own, count));
+    let swallow = |suck: &Suck| &swallows[usize::from(suck.swallows.min(2))];
     forward.clear();
     let mut stages = chain::START;
+    let (mut fit, mut product) = (0.0, 1.0_f64);
     for suck in sucks {
-        if let Some(ms) = suck.before.ms() {
-            let (leaving, arriving) = weights(suck, own, fits, &no_rest, rest_ms);
-            chain::weigh(&mut stages, &leaving);
-            stages = chain::forward(&stages, ms as f64);
-            if matches!(suck.before, Before::Off(_)) {
-                stages = chain::on_again(&stages);
+        if let Some(class) = gaps.class(suck.before) {
+            chain::weigh(&mut stages, &no_rest);
+            stages = chain::step_forward(&stages, &gaps.leaving[class]);
+            let (fits, swallow) = (&gaps.fits[class], swallow(suck));
+            chain::weigh(
+                &mut stages,
+                &std::array::from_fn(|it| fits[it].fit * swallow[it]),
+            );
+        } else {
+            match suck.before {
+                Before::Nothing => {}
+                Before::Gap(ms) => {
+                    chain::weigh(&mut stages, &evidence::rest(own, ms as f64));
+                    stages = chain::forward(&stages, ms as f64);
+                }
+                Before::Unseen(ms) => stages = chain::forward(&stages, ms as f64),
+                Before::Off(ms) => {
+                    stages = chain::on_again(&chain::forward(&stages, ms as f64));
+                }
             }
-            chain::weigh(&mut stages, &arriving);
+            chain::weigh(&mut stages, swallow(suck));
         }
-        chain::weigh(&mut stages, swallow_fit(suck));
-        chain::normalise(&mut stages);
+        product *= chain::normalise(&mut stages);
+        if product < 1e-200 {
+            fit += product.ln();
+            product = 1.0;
+        }
         forward.push(stages);
     }
+    fit += product.ln();
     let mut phases = vec![[0.0; PHASES]; sucks.len()];
     let mut after: Stages = [1.0; chain::STAGES];
     for (index, suck) in sucks.iter().enumerate().rev() {
@@ -152,62 +174,84 @@ fn pass(
         for (stage, weight) in both.iter_mut().zip(after) {
             *stage *= weight;
         }
-        chain::normalise(&mut both);
         phases[index] = chain::by_phase(&both);
-        if let Some(ms) = suck.before.ms() {
-            let (leaving, arriving) = weights(suck, own, fits, &no_rest, rest_ms);
-            chain::weigh(&mut after, swallow_fit(suck));
-            chain::weigh(&mut after, &arriving);
-            if matches!(suck.before, Before::Off(_)) {
-                after = chain::on_again_backward(&after);
-            }
-            after = chain::backward(&after, ms as f64);
-            chain::weigh(&mut after, &leaving);
-            chain::normalise(&mut after);
+        let sum: f64 = phases[index].iter().sum();
+        if 0.0 < sum {
+            phases[index] = phases[index].map(|it| it / sum);
         }
+        if let Some(class) = gaps.class(suck.before) {
+            let (fits, swallow) = (&gaps.fits[class], swallow(suck));
+            chain::weigh(
+                &mut after,
+                &std::array::from_fn(|it| fits[it].fit * swallow[it]),
+            );
+            after = chain::step_backward(&after, &gaps.leaving[class]);
+            chain::weigh(&mut after, &no_rest);
+        } else {
+            chain::weigh(&mut after, swallow(suck));
+            match suck.before {
+                Before::Nothing => {}
+                Before::Gap(ms) => {
+                    after = chain::backward(&after, ms as f64);
+                    chain::weigh(&mut after, &evidence::rest(own, ms as f64));
+                }
+                Before::Unseen(ms) => after = chain::backward(&after, ms as f64),
+                Before::Off(ms) => {
+                    after = chain::backward(&chain::on_again_backward(&after), ms as f64);
+                }
+            }
+        }
+        chain::normalise(&mut after);
     }
-    phases
+    (phases, fit)
 }
 
 /// What the feed shows, with every suck shared out over the phases.
-fn sums(sucks: &[Suck], phases: &[[f64; PHASES]], fits: &Fits, rest_ms: u64) -> Sums {
+fn sums(sucks: &[Suck], phases: &[[f64; PHASES]], gaps: &Gaps) -> Sums {
     let mut sums = Sums::default();
     let mut before = [0.0; PHASES];
     for (suck, phases) in sucks.iter().zip(phases) {
         sums.add_suck(phases, 0 < suck.swallows);
-        match suck.before {
-            Before::Gap(ms) if ms <= rest_ms => {
-                sums.add_gap(&before, phases, ms as f64, fits.at(ms));
+        match (gaps.class(suck.before), suck.before) {
+            (Some(class), Before::Gap(ms)) => {
+                sums.add_gap(&before, phases, ms as f64, &gaps.fits[class]);
             }
-            Before::Gap(ms) => sums.add_rest(&before, ms as f64),
-            Before::Nothing | Before::Unseen(_) | Before::Off(_) => {}
+            (None, Before::Gap(ms)) => sums.add_rest(&before, ms as f64),
+            _ => {}
         }
         before = *phases;
     }
     sums
 }
 
-/// Looks back over the sucks, starting from the numbers that the live pass came to.
-fn smooth(sucks: &[Suck], mut own: Own, rest_ms: u64) -> Smoothed {
+/// Looks back over the sucks, from several starting numbers of which the best fit goes on.
+fn smooth(sucks: &[Suck], starts: &[Own], rest_ms: u64, rounds: usize) -> Smoothed {
     let mut forward = Vec::with_capacity(sucks.len());
-    for _ in 0..ROUNDS {
-        let fits = Fits::of(&own, rest_ms);
-        let phases = pass(sucks, &own, &fits, rest_ms, &mut forward);
-        own = Own::of(&sums(sucks, &phases, &fits, rest_ms));
+    let mut gaps = Gaps::new(rest_ms);
+    let mut own = starts.first().copied().unwrap_or_else(Own::start);
+    let mut best = f64::NEG_INFINITY;
+    for start in starts {
+        let (mut tried, mut fit) = (*start, f64::NEG_INFINITY);
+        for _ in 0..rounds {
+            gaps.fit(&tried);
+            let phases;
+            (phases, fit) = pass(sucks, &tried, &gaps, &mut forward);
+            tried = Own::of(&sums(sucks, &phases, &gaps));
+        }
+        if best < fit {
+            (own, best) = (tried, fit);
+        }
     }
-    let fits = Fits::of(&own, rest_ms);
-    let phases = pass(sucks, &own, &fits, rest_ms, &mut forward);
+    gaps.fit(&own);
+    let (phases, _) = pass(sucks, &own, &gaps, &mut forward);
     let spans = sucks
         .iter()
         .zip(&phases)
-        .map(|(suck, phases)| match suck.before {
-            Before::Gap(ms) if ms <= rest_ms => fits
-                .at(ms)
-                .iter()
-                .zip(phases)
-                .map(|(fit, share)| share * fit.sucks)
-                .sum(),
-            _ => 0.0,
+        .map(|(suck, phases)| {
+            gaps.class(suck.before).map_or(0.0, |class| {
+                let fits = gaps.fits[class].iter();
+                fits.zip(phases).map(|(fit, share)| share * fit.sucks).sum()
+            })
         })
         .collect();
     Smoothed { own, phases, spans }
@@ -216,13 +260,14 @@ fn smooth(sucks: &[Suck], mut own: Own, rest_ms: u64) -> Smoothed {
 /// Everything that is said of a feed.
 pub(super) fn summary(
     taps: &[Tap],
-    own: Own,
+    starts: &[Own],
     rest_ms: u64,
+    rounds: usize,
     unresolved: u32,
     out_of_order: u32,
 ) -> Summary {
     let sucks = Sucks::of(taps);
-    let smoothed = smooth(&sucks.sucks, own, rest_ms);
+    let smoothed = smooth(&sucks.sucks, starts, rest_ms, rounds);
     let labels: Vec<Phase> = smoothed.phases.iter().map(|it| phase(most(it))).collect();
     let tiles = tile::of(taps, &sucks, &labels, &smoothed, rest_ms);
     let rates = rate::of(&sucks.sucks, &smoothed, &labels, rest_ms);

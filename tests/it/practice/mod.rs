@@ -1,1 +1,4 @@
 //! Tests of the room `practice`.
+
+mod feeds;
+mod published;

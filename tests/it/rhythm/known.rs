@@ -1,0 +1,112 @@
+//! How well a known truth is found again. The simulator shares no code with the analysis; its
+//! figures are published ones (see `practice`). The thresholds stand a little above what was
+//! measured over these seeds, so that a change for the worse is noticed.
+
+use feedside::practice::{Baby, HandLevel, Truth, simulate};
+use feedside::record::{At, TapWhat};
+use feedside::rhythm::{of, student_95};
+
+use super::phase_at;
+
+/// The true phase of the suck nearest to a tap.
+fn truth_at(truth: &Truth, at: At) -> Option<&'static str> {
+    let next = truth.sucks.partition_point(|(it, _)| *it < at);
+    let near = truth.sucks[next.saturating_sub(1)..]
+        .iter()
+        .take(2)
+        .min_by_key(|(it, _)| it.as_ms().abs_diff(at.as_ms()))?;
+    Some(truth.phase_at(near.0)?.as_word())
+}
+
+#[test]
+fn most_sucks_get_their_true_phase_and_first_flow_is_near() {
+    // Hand, most wrong sucks in a hundred, most median error of first flow in seconds.
+    for (level, wrong_most, flow_s_most) in [
+        (HandLevel::Perfect, 6.5, 1.0),
+        (HandLevel::Careful, 6.5, 1.0),
+        (HandLevel::Usual, 6.5, 1.5),
+        (HandLevel::Tired, 7.0, 2.0),
+    ] {
+        let (mut wrong, mut all) = (0, 0);
+        let mut errors_s = Vec::new();
+        for (seed, baby) in (100..130).zip(Baby::ALL.iter().cycle()) {
+            let feed = simulate(*baby, level.hand(), seed, 18);
+            let summary = of(&feed.taps);
+            for tap in feed
+                .taps
+                .iter()
+                .filter(|it| matches!(it.what, TapWhat::Suck | TapWhat::SuckSwallow))
+            {
+                all += 1;
+                let told = phase_at(&summary, tap.at).map(|it| it.as_word());
+                wrong += usize::from(told != truth_at(&feed.truth, tap.at));
+            }
+            if let (Some(told), Some(truth)) = (summary.first_flow, feed.truth.first_flow) {
+                errors_s.push((told.as_ms() as f64 - truth.as_ms() as f64).abs() / 1_000.0);
+            }
+        }
+        errors_s.sort_by(f64::total_cmp);
+        let wrong = 100.0 * wrong as f64 / all as f64;
+        let median_s = errors_s[errors_s.len() / 2];
+        println!("{level:?}: {wrong:.1} % wrong, first flow off by {median_s:.2} s");
+        assert!(wrong < wrong_most, "{level:?}: {wrong}");
+        assert!(median_s < flow_s_most, "{level:?}: {median_s}");
+    }
+}
+
+#[test]
+fn the_babys_own_rates_lie_in_their_intervals_mostly() {
+    let (mut held, mut all) = ([0, 0], [0, 0]);
+    for (seed, baby) in (200..236).zip(Baby::ALL.iter().cycle()) {
+        let feed = simulate(*baby, HandLevel::Usual.hand(), seed, 18);
+        let summary = of(&feed.taps);
+        for rates in &summary.rates {
+            let way = feed.truth.ways.iter().find(|it| {
+                rates
+                    .phase
+                    .is_some_and(|phase| phase.as_word() == it.0.as_word())
+            });
+            let Some((_, way)) = way else { continue };
+            let pairs = [
+                (rates.sucks_per_min, way.sucks_per_min),
+                (rates.sucks_per_swallow, way.sucks_per_swallow),
+            ];
+            for (kind, (rate, truth)) in pairs.into_iter().enumerate() {
+                if let Some(rate) = rate {
+                    all[kind] += 1;
+                    held[kind] += usize::from(rate.low <= truth && truth <= rate.high);
+                }
+            }
+        }
+    }
+    println!("held {held:?} of {all:?}");
+    for kind in [0, 1] {
+        assert!(
+            0.88 * (all[kind] as f64) < held[kind] as f64,
+            "{held:?} of {all:?}"
+        );
+    }
+}
+
+#[test]
+fn students_t_agrees_with_tables() {
+    // scipy 1.17.1: scipy.stats.t.ppf(0.975, n), to six places.
+    for (freedom, expected, near) in T_VECTORS {
+        assert!(
+            (student_95(freedom) - expected).abs() < near,
+            "{freedom}: {}",
+            student_95(freedom)
+        );
+    }
+}
+
+/// Degrees of freedom, value, and how near the series comes.
+const T_VECTORS: [(f64, f64, f64); 7] = [
+    (3.0, 3.182446, 0.06),
+    (5.0, 2.570582, 0.01),
+    (8.0, 2.306004, 0.002),
+    (10.0, 2.228139, 0.001),
+    (20.0, 2.085963, 0.0002),
+    (40.0, 2.021075, 0.0001),
+    (120.0, 1.979930, 0.0001),
+];
