@@ -3,7 +3,7 @@
 //!
 //! Computed numbers are plain rows here: this room knows no rhythm and no rules.
 
-use crate::record::{At, Coded, Pair, PolicyMark, Visit};
+use crate::record::{At, Coded, Journal, Pair, PolicyMark, RecordError, Visit};
 
 /// One phase of a feed as computed on the tablet.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -112,4 +112,47 @@ pub struct Handed {
     pub policy: PolicyMark,
     /// The versions of the rules: rhythm, growth, findings.
     pub rule_versions: [String; 3],
+}
+
+/// Times of tables in a record without single taps are rounded to this: what a hand and an eye can
+/// tell, and a third less to scan.
+const TABLE_STEP_MS: u64 = 100;
+
+impl FeedTable {
+    /// The same table with its times rounded to tenths of a second. Counts and rates stay.
+    fn rounded(&self) -> Self {
+        let round = |at: At| {
+            At::ms(at.as_ms().saturating_add(TABLE_STEP_MS / 2) / TABLE_STEP_MS * TABLE_STEP_MS)
+        };
+        let mut rounded = self.clone();
+        rounded.first_flow = rounded.first_flow.map(round);
+        for row in &mut rounded.phases {
+            (row.from, row.to) = (round(row.from), round(row.to));
+        }
+        for row in &mut rounded.runs {
+            (row.from, row.to) = (round(row.from), round(row.to));
+        }
+        rounded
+    }
+}
+
+impl Handed {
+    /// The whole clinical record without the single taps, with the times of its tables rounded to
+    /// tenths of a second: what fits the fewest codes. All other entries keep number and time.
+    ///
+    /// # Errors
+    /// Never for a journal that was checked.
+    pub fn without_taps(&self) -> Result<Self, RecordError> {
+        let others = self
+            .visit
+            .journal
+            .entries()
+            .iter()
+            .filter(|entry| !entry.what.is_tap());
+        let mut less = self.clone();
+        less.visit.journal = Journal::picked(others.cloned())?;
+        less.taps = false;
+        less.feeds = self.feeds.iter().map(FeedTable::rounded).collect();
+        Ok(less)
+    }
 }

@@ -1,1 +1,12 @@
 //! Tests of the room `handover`.
+
+mod codes;
+mod keys;
+mod messages;
+mod note;
+mod primitives;
+mod receipt;
+mod refusals;
+pub mod sample;
+mod wedge;
+mod wire;
