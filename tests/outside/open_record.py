@@ -1,0 +1,160 @@
+"""Opens a record sealed by this project with libraries that share no code with it.
+
+    cargo run --no-default-features --example sealed_sample > sample.json
+    python3 tests/outside/open_record.py sample.json
+
+Needs cbor2, pyhpke and cryptography. From the codes' digits to the content: joins the pieces,
+opens the seal, verifies the signature, unpacks, decodes, and compares with what the sample says.
+Exits with 1 at the first thing that does not hold.
+"""
+
+import hashlib
+import hmac
+import json
+import sys
+import zlib
+
+import cbor2
+from cryptography.exceptions import InvalidSignature
+from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PublicKey
+from pyhpke import AEADId, CipherSuite, KDFId, KEMId, KEMKey
+
+PREAMBLE = "01234567899876543210"
+DIGITS_FOR = {3: 1, 5: 2, 8: 3, 10: 4, 13: 5, 15: 6, 17: 7}
+
+
+def must(holds, what):
+    if not holds:
+        sys.exit(f"does not hold: {what}")
+
+
+def bytes_of(text):
+    """The name of a piece and its bytes."""
+    must(text.startswith(PREAMBLE), "preamble")
+    name, digits = int(text[20:22]), text[22:]
+    out = b""
+    while digits:
+        block, digits = digits[:17], digits[17:]
+        out += int(block).to_bytes(DIGITS_FOR[len(block)], "big")
+    return name, out
+
+
+def join(texts):
+    """The transfer's number and the sealed record, from pieces in any order."""
+    pieces, transfers, counts = {}, set(), set()
+    for text in texts:
+        name, piece = bytes_of(text)
+        must(piece[0] == 0x11, "kind and version of a piece")
+        transfers.add(int.from_bytes(piece[1:5], "big"))
+        index, count, length = piece[5], piece[6], int.from_bytes(piece[7:9], "big")
+        counts.add(count)
+        payload = piece[13:]
+        must(index == name and len(payload) == length, "header of a piece")
+        check = zlib.crc32(piece[:9] + payload)
+        must(check == int.from_bytes(piece[9:13], "big"), "CRC-32 of a piece")
+        pieces[index] = payload
+    must(len(transfers) == 1 and counts == {len(pieces)}, "pieces of one transfer")
+    return transfers.pop(), b"".join(pieces[index] for index in sorted(pieces))
+
+
+def kid_of(kind, public):
+    return hashlib.sha256(f"feedside {kind} key 1".encode() + public).digest()[:8]
+
+
+def open_seal(sealed, desk_secret, desk_kid):
+    must(sealed[0] == 1, "format version")
+    protected, unprotected, ciphertext = cbor2.loads(sealed[1:])
+    must(cbor2.loads(protected) == {1: 42, 4: desk_kid}, "protected header of the seal")
+    suite = CipherSuite.new(
+        KEMId.DHKEM_X25519_HKDF_SHA256, KDFId.HKDF_SHA256, AEADId.CHACHA20_POLY1305
+    )
+    key = KEMKey.from_jwk(okp_jwk("X25519", desk_secret))
+    context = suite.create_recipient_context(unprotected[-4], key, info=b"feedside record")
+    aad = cbor2.dumps(["Encrypt0", protected, sealed[:1]])
+    return context.open(ciphertext, aad=aad)
+
+
+def okp_jwk(curve, secret):
+    import base64
+
+    from cryptography.hazmat.primitives.asymmetric.x25519 import X25519PrivateKey
+
+    def text(raw):
+        return base64.urlsafe_b64encode(raw).rstrip(b"=").decode()
+
+    public = X25519PrivateKey.from_private_bytes(secret).public_key().public_bytes_raw()
+    must(kid_of("desk", public) == DESK_KID, "id of the desk's key")
+    return {"kty": "OKP", "crv": curve, "x": text(public), "d": text(secret)}
+
+
+def verify(signed, tablet_public, desk_kid):
+    protected, unprotected, payload, signature = cbor2.loads(signed)
+    must(cbor2.loads(protected) == {1: -19, 4: kid_of("tablet", tablet_public)}, "header of the signature")
+    must(unprotected == {}, "empty unprotected header")
+    bound = b"feedside record 1" + desk_kid
+    key = Ed25519PublicKey.from_public_bytes(tablet_public)
+    key.verify(signature, cbor2.dumps(["Signature1", protected, bound, payload]))
+    try:
+        elsewhere = b"feedside record 1" + bytes(8)
+        key.verify(signature, cbor2.dumps(["Signature1", protected, elsewhere, payload]))
+        sys.exit("does not hold: the signature is bound to the desk")
+    except InvalidSignature:
+        return payload
+
+
+def leb(stream):
+    value = shift = 0
+    for byte in stream:
+        value |= (byte & 0x7F) << shift
+        shift += 7
+        if byte < 0x80:
+            yield value
+            value = shift = 0
+    must(shift == 0, "a whole last number")
+
+
+def receipt_of(secret, sealed):
+    mac = hmac.new(secret, b"stored" + hashlib.sha256(sealed).digest(), "sha256").digest()
+    digits = f"{int.from_bytes(mac, 'big') % 10**9:09d}"
+    product = 10
+    for digit in digits:
+        product = ((product + int(digit)) % 10 or 10) * 2 % 11
+    return digits + str((11 - product) % 10)
+
+
+def main(path):
+    global DESK_KID
+    with open(path, encoding="utf-8") as file:
+        sample = json.load(file)
+    hexes = {key: bytes.fromhex(sample[key]) for key in
+             ("desk_secret", "desk_kid", "tablet_public", "sealed", "content")}
+    DESK_KID = hexes["desk_kid"]
+
+    transfer, sealed = join(reversed(sample["pieces"]))
+    must(transfer == sample["transfer"] and sealed == hexes["sealed"], "joined pieces")
+    signed = open_seal(sealed, hexes["desk_secret"], DESK_KID)
+    packed = verify(signed, hexes["tablet_public"], DESK_KID)
+    content = zlib.decompress(packed, wbits=-15)
+    must(content == hexes["content"], "content to the byte")
+
+    record = cbor2.loads(content)
+    must(cbor2.dumps(record, canonical=True) == content, "deterministic CBOR")
+    must(record[0] == 1 and next(iter(record)) == 0, "version first")
+    must(record[3][3] == sample["specialist"], "specialist")
+    times, _walls, kinds, bodies, taps = record[4]
+    coding, low, high, plain, alone = taps
+    must(coding == 1, "coding of the taps")
+    steps = [rest << 8 | least for rest, least in zip(leb(high), low, strict=True)]
+    must(all(steps), "jaw movements one after the other")
+    must(sum(leb(plain)) + len(list(leb(plain))) <= len(steps), "swallows with a suck")
+    tapped = len(steps) + len(list(leb(alone)))
+    must(tapped == sample["taps"], "number of taps")
+    must(len(bodies) == len(list(leb(kinds))) == len(list(leb(times))) // 2, "columns")
+    must(tapped + len(bodies) == sample["entries"], "number of entries")
+    must(receipt_of(record[1], sealed) == sample["receipt"], "receipt")
+    print(f"opened: {len(sample['pieces'])} codes, {len(sealed)} bytes sealed, "
+          f"{len(content)} unpacked, {sample['entries']} entries, receipt {sample['receipt']}")
+
+
+if __name__ == "__main__":
+    main(sys.argv[1])
