@@ -15,8 +15,9 @@ pub mod handover;
 #[cfg(feature = "store")]
 pub mod store;
 
-pub mod fault;
 pub mod report;
+
+pub mod fault;
 
 #[cfg(feature = "app")]
 pub mod app;

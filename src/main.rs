@@ -1,1 +1,108 @@
-fn main() {}
+//! The tablet's program: arguments in, exit code out.
+
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+use clap::{Parser, Subcommand};
+use feedside::app::command::{self, BadInput};
+use feedside::app::start::{self, StartError};
+use feedside::rehearse;
+
+/// The tool of the infant-feeding specialist at the bedside.
+#[derive(Parser)]
+#[command(version, about)]
+struct Arguments {
+    /// Keep the data in this folder.
+    #[arg(long, value_name = "DIR", global = true)]
+    data: Option<PathBuf>,
+    /// Print the number of each entry once the screen shows it as safe.
+    #[arg(long, hide = true)]
+    say_safe: bool,
+    #[command(subcommand)]
+    command: Option<Command>,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// The whole job with no display, written to a folder.
+    Rehearse {
+        /// Where to write.
+        #[arg(long, value_name = "DIR")]
+        out: PathBuf,
+        /// Which simulated feed.
+        #[arg(long, default_value_t = 1)]
+        seed: u64,
+        /// Measure the figures, too.
+        #[arg(long)]
+        timings: bool,
+    },
+    /// Analyse one tap file.
+    Rhythm {
+        /// A file with the header ms,what.
+        file: PathBuf,
+        /// Print one JSON object.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Weight and output figures of one pair.
+    Growth {
+        /// A JSON file.
+        file: PathBuf,
+        /// Print one JSON object.
+        #[arg(long)]
+        json: bool,
+    },
+    /// Check a ward policy.
+    CheckPolicy {
+        /// A TOML file.
+        file: PathBuf,
+    },
+}
+
+fn main() -> ExitCode {
+    let arguments = Arguments::parse();
+    match arguments.command {
+        None => app(
+            &arguments.data.unwrap_or_else(start::usual_data_folder),
+            arguments.say_safe,
+        ),
+        Some(Command::Rehearse { out, seed, timings }) => match rehearse::run(&out, seed, timings) {
+            Ok(story) => {
+                print!("{story}");
+                ExitCode::SUCCESS
+            }
+            Err(error) => failed(&format!("The rehearsal stopped: {error}.")),
+        },
+        Some(Command::Rhythm { file, json }) => printed(command::taps(&file, json)),
+        Some(Command::Growth { file, json }) => printed(command::pair(&file, json)),
+        Some(Command::CheckPolicy { file }) => printed(command::policy(&file)),
+    }
+}
+
+fn app(data: &Path, say_safe: bool) -> ExitCode {
+    match start::run(data, say_safe) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(StartError::NoDisplay) => failed(
+            "There is no display here to open the app on; feedside rehearse --out DIR shows the whole job without one.",
+        ),
+        Err(error) => failed(&format!("The app did not start: {error}.")),
+    }
+}
+
+fn failed(why: &str) -> ExitCode {
+    eprintln!("{why}");
+    ExitCode::from(1)
+}
+
+fn printed(told: Result<String, BadInput>) -> ExitCode {
+    match told {
+        Ok(text) => {
+            println!("{}", text.trim_end());
+            ExitCode::SUCCESS
+        }
+        Err(BadInput(why)) => {
+            eprintln!("{why}");
+            ExitCode::from(2)
+        }
+    }
+}

@@ -1,1 +1,20 @@
-fn main() {}
+//! The desk's program: arguments in, exit code out. The clock and the random bytes are read here.
+
+use std::process::ExitCode;
+
+use feedside::desk::command::{World, run};
+
+fn main() -> ExitCode {
+    let mut world = World {
+        input: &mut std::io::stdin().lock(),
+        out: &mut std::io::stdout().lock(),
+        err: &mut std::io::stderr().lock(),
+        now: &|| chrono::Local::now().fixed_offset(),
+        random: &|| {
+            let mut bytes = [0; 32];
+            getrandom::fill(&mut bytes).ok().map(|()| bytes)
+        },
+        variable: &|name| std::env::var_os(name),
+    };
+    ExitCode::from(run(std::env::args_os(), &mut world))
+}

@@ -2,11 +2,34 @@
 //! be judged because something was missing.
 //!
 //! Uses `record`, `rhythm`, `growth`; knows no words, clock, disk or screen. A rule's sentences are
-//! messages named after its id.
+//! messages named after its id. Three things hold for every rule: it never holds on missing data,
+//! missing data never reads as fine, and a danger that was recorded is never silent.
 
+mod baby;
+mod catalogue;
+mod feeds;
 mod finding;
+mod judge;
+mod limit;
+mod missing;
+mod mother;
+mod nipple;
+mod output;
+mod pain;
+mod policy;
+mod rhythm;
+mod rule;
+mod scene;
+mod signs;
+mod weight;
 
+pub use catalogue::{FAMILIES, catalogue, rule};
 pub use finding::{CallWhom, Finding, Judged, Level, Number, Unit, Unjudged};
+pub use judge::judge;
+pub use limit::{Limit, LimitFacts};
+pub use missing::Missing;
+pub use policy::{POLICY_BUILT_IN, Policy, PolicyError, PolicyWrong};
+pub use rule::Rule;
 
 /// The version of the rules; goes wherever a finding goes.
 pub const RULE_VERSION: &str = "findings-1";

@@ -267,8 +267,10 @@ words!(
 pub struct BreastBefore {
     /// Which side.
     pub side: super::Side,
-    /// The breast.
-    pub breast: BreastState,
-    /// The nipple.
-    pub nipple: NippleBefore,
+    /// The breast; `None` if it was not told.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub breast: Option<BreastState>,
+    /// The nipple; `None` if it was not told.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub nipple: Option<NippleBefore>,
 }

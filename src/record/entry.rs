@@ -1,6 +1,7 @@
 //! One entry of the journal: its number, its two times, and what happened.
 
 use serde::{Deserialize, Serialize};
+use serde_json::Value;
 
 use super::{
     Adjustment, At, BabyState, BreastAfter, BreastBefore, EndedBy, Hold, Label, LastDay, Nappy,
@@ -21,7 +22,7 @@ pub struct Entry {
 }
 
 /// What happened. The stored kind of each is its name in small letters with underscores.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case", tag = "kind", content = "body")]
 pub enum What {
     /// Facts of the last 24 hours were asked.
@@ -173,5 +174,33 @@ impl What {
                 | Self::FindingAcknowledged { .. }
                 | Self::Unknown { .. }
         )
+    }
+
+    /// Whether it holds words that people typed, or might.
+    const fn holds_words(&self) -> bool {
+        matches!(
+            self,
+            Self::Note { .. }
+                | Self::FindingAcknowledged { .. }
+                | Self::PlanItem(_)
+                | Self::Signed { .. }
+                | Self::Unknown { .. }
+        )
+    }
+}
+
+/// The kind, and the body where nobody's own words can be in it.
+impl std::fmt::Debug for What {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        if let Self::Unknown { kind, .. } = self {
+            return write!(f, "{kind} …");
+        }
+        let value = serde_json::to_value(self).unwrap_or_default();
+        f.write_str(value.get("kind").and_then(Value::as_str).unwrap_or("…"))?;
+        match value.get("body") {
+            Some(_) if self.holds_words() => f.write_str(" …"),
+            Some(body) => write!(f, " {body}"),
+            None => Ok(()),
+        }
     }
 }

@@ -113,6 +113,13 @@ pub fn fold(journal: &Journal) -> Folded {
     folded
 }
 
+/// Takes one more entry into what was folded so far.
+///
+/// For an entry that takes another back the whole journal has to be folded again.
+pub fn fold_on(folded: &mut Folded, entry: &Entry) {
+    step(folded, entry);
+}
+
 fn step(folded: &mut Folded, entry: &Entry) {
     let (at, wall) = (entry.at, entry.wall);
     match &entry.what {
@@ -123,8 +130,17 @@ fn step(folded: &mut Folded, entry: &Entry) {
         What::Weighed(weighing) => folded.weighings.push((wall, *weighing)),
         What::Nappy(nappy) => folded.nappies.push((wall, *nappy)),
         What::BreastBefore(breast) => {
-            folded.breasts_before.retain(|it| it.side != breast.side);
-            folded.breasts_before.push(*breast);
+            match folded
+                .breasts_before
+                .iter_mut()
+                .find(|it| it.side == breast.side)
+            {
+                Some(told) => {
+                    told.breast = breast.breast.or(told.breast);
+                    told.nipple = breast.nipple.or(told.nipple);
+                }
+                None => folded.breasts_before.push(*breast),
+            }
         }
         What::FeedStarted { side, hold } => {
             end_running(folded, at, super::EndedBy::Specialist);

@@ -32,7 +32,7 @@ pub use day::{
 pub use entry::{Entry, What};
 pub use error::RecordError;
 pub use feed::{AdjustmentTried, Feed, FeedEnd, PainAt, SignChange};
-pub use fold::{Acknowledged, Folded, Odd, SignNow, Signed, fold};
+pub use fold::{Acknowledged, Folded, Odd, SignNow, Signed, fold, fold_on};
 pub use hold::{Hold, Side};
 pub use id::{PairId, TabletId, VisitId};
 pub use journal::Journal;

@@ -6,8 +6,8 @@ use serde_json::{Value, json};
 
 use super::{At, Entry, RecordError, WallTime, What};
 
-/// The plain columns of one entry.
-#[derive(Debug, Clone, PartialEq, Eq)]
+/// The plain columns of one entry. `Debug` never shows the body.
+#[derive(Clone, PartialEq, Eq)]
 pub struct StoredEntry {
     /// Its number.
     pub seq: u32,
@@ -21,6 +21,18 @@ pub struct StoredEntry {
     pub kind: String,
     /// The body as JSON; `null` where there is none.
     pub body: String,
+}
+
+impl std::fmt::Debug for StoredEntry {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("StoredEntry")
+            .field("seq", &self.seq)
+            .field("at_ms", &self.at_ms)
+            .field("utc_ms", &self.utc_ms)
+            .field("offset_min", &self.offset_min)
+            .field("kind", &self.kind)
+            .finish_non_exhaustive()
+    }
 }
 
 /// Writes an entry as plain columns.

@@ -46,7 +46,8 @@ impl At {
 }
 
 /// An instant on the wall: UTC, and the offset that the wall clock showed, in minutes east.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+/// The default is the beginning of 1970.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 pub struct WallTime {
     utc_ms: i64,
     offset_min: i16,

@@ -1,1 +1,21 @@
-//! Room to be built.
+//! What leaves the tablet for people and other systems: facts first, then pages.
+//!
+//! [`Facts`] gathers one visit as numbers and coded words; every page and file is made from it
+//! alone: `visit.json`, the FHIR bundle, the table, the note for a scanner, the plain page.
+//! Knows no screen, no disk, no clock, and none of the sealing: what proves a handover comes in as
+//! plain bytes ([`Handover`]). It computes no clinical number of its own.
+
+pub mod codes;
+pub mod csv;
+mod facts;
+pub mod fhir;
+mod figures;
+mod form;
+mod json;
+pub mod note;
+pub mod phrase;
+pub mod plain;
+
+pub use facts::{Computed, Facts, FeedFacts, Figure, Figures, Handover, RuleVersions, TakenBack};
+pub use form::base64;
+pub use json::visit_json;

@@ -2,9 +2,42 @@
 //!
 //! `push` is the only algorithm; the batch function loops over it. Knows only `record`; no clock,
 //! no disk, no screen. Analysis does not fail, it doubts.
+//!
+//! How it works, in the order of the files:
+//! 1. `watch`: each tap is a suck, a doubled tap, a swallow alone or a mark; the gap before a suck
+//!    is known, or was broken by time off the breast or time that nobody looked.
+//! 2. `tempo`: a gap is a rest if it is longer than [`REST_GAPS`] of the feed's own usual gaps,
+//!    and never if it is not longer than [`REST_MS_FLOOR`]. Missed taps do not split a run.
+//! 3. `own`: how fast this baby sucks and how often it swallows, drawn from the published means
+//!    towards what this feed shows, phase by phase.
+//! 4. `evidence`: how well a suck, its swallow and its gap fit each phase. A swallow counts fully,
+//!    the rate less: at the breast it differs little.
+//! 5. `chain`: phases last for a while and follow each other in an order: quick sucks first, milk
+//!    flowing for about two minutes at a time, flutter at the end.
+//! 6. `live` goes forward only; `smooth` goes forward and back over all taps, and learns the
+//!    feed's own numbers again with what came later.
+//! 7. `tile`, `rate`, `doubt`: what is told of it.
 
+mod chain;
+mod doubt;
+mod evidence;
+mod file;
+mod json;
+mod live;
+mod own;
+mod parameter;
+mod rate;
+mod smooth;
 mod summary;
+mod tempo;
+mod tile;
+mod watch;
 
+pub use doubt::{FEW_SUCKS, FEW_SWALLOWS, LONG_SILENCE_MS, LONG_UNWATCHED_SHARE};
+pub use file::{LINE_MOST, ROWS_MOST, TapFileError, read_taps, write_taps};
+pub use json::json;
+pub use live::{Rhythm, of};
+pub use parameter::{DOUBLED_MS, REST_GAPS, REST_MS_CEILING, REST_MS_FLOOR};
 pub use summary::{
     Doubt, Interval, Live, Phase, PhaseRates, PhaseSpan, Rate, RestStatistics, Run, RunStatistics,
     Summary, TotalsMs,

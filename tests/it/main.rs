@@ -13,4 +13,5 @@ mod report;
 mod rhythm;
 mod shape;
 mod store;
+mod support;
 mod words;

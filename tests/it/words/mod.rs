@@ -1,1 +1,4 @@
 //! Tests of the room `words`.
+
+mod forms;
+mod saying;

@@ -1,0 +1,29 @@
+//! What the bedside screen may have done.
+
+use crate::app::deed::Deed;
+use crate::app::route::Route;
+use crate::record::What;
+
+/// An effect.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Effect {
+    /// Add an entry.
+    Note(What),
+    /// Take back the last entry.
+    TakeBack,
+    /// Look back at the feed.
+    LookBack,
+    /// Leave; the feed goes on.
+    Leave,
+}
+
+impl From<Effect> for Deed {
+    fn from(effect: Effect) -> Self {
+        match effect {
+            Effect::Note(what) => Self::Note(what),
+            Effect::TakeBack => Self::TakeBack,
+            Effect::LookBack => Self::Go(Route::LookingBack),
+            Effect::Leave => Self::Go(Route::Ward),
+        }
+    }
+}

@@ -1,0 +1,89 @@
+//! The rows of a strip, live or whole: phases, sucks and swallows, pain and adjustments on one time
+//! axis in seconds since the visit began.
+
+use crate::app::{say, ui};
+use crate::findings::Level;
+use crate::record::{At, Feed, Tap, TapWhat};
+use crate::rhythm::{Phase, PhaseSpan};
+use crate::words::Words;
+
+/// The number under which the strip knows a phase's pattern.
+pub const fn kind_of(phase: Phase) -> i32 {
+    match phase {
+        Phase::Quick => 0,
+        Phase::Flow => 1,
+        Phase::Flutter => 2,
+        Phase::Rest => 3,
+        Phase::Off => 4,
+        Phase::Unwatched => 5,
+    }
+}
+
+/// Seconds since the visit began, for the strip.
+#[allow(clippy::cast_precision_loss)]
+pub fn seconds(at: At) -> f32 {
+    (at.as_ms() as f64 / 1000.0) as f32
+}
+
+/// The phases that reach past `from`; the last one goes on to `now`.
+pub fn band_rows(phases: &[PhaseSpan], from: At, now: At, words: &Words) -> Vec<ui::StripBand> {
+    let last = phases.len().saturating_sub(1);
+    phases
+        .iter()
+        .enumerate()
+        .filter(|(_, span)| from <= span.to)
+        .map(|(index, span)| ui::StripBand {
+            from_s: seconds(span.from),
+            to_s: seconds(if index == last {
+                span.to.max(now)
+            } else {
+                span.to
+            }),
+            kind: kind_of(span.phase),
+            label: say::stored(words, "phase", span.phase).into(),
+        })
+        .collect()
+}
+
+/// Sucks, swallows, pain and adjustments since `from`, by time.
+pub fn mark_rows(feed: &Feed, from: At) -> Vec<ui::StripMark> {
+    let mark = |at: At, kind: i32, label: String| ui::StripMark {
+        at_s: seconds(at),
+        kind,
+        label: label.into(),
+    };
+    let taps = feed.taps.iter().filter_map(|Tap { at, what }| match what {
+        TapWhat::Suck => Some(mark(*at, 0, String::new())),
+        TapWhat::SuckSwallow => Some(mark(*at, 1, String::new())),
+        TapWhat::Swallow => Some(mark(*at, 2, String::new())),
+        _ => None,
+    });
+    let pains = feed.pains.iter().map(|pain| {
+        let told = pain
+            .pain
+            .value()
+            .map_or_else(|| "?".to_owned(), |value| value.to_string());
+        mark(pain.at, 3, told)
+    });
+    let tried = feed
+        .adjustments
+        .iter()
+        .map(|tried| mark(tried.at, 4, "+".to_owned()));
+    let mut rows: Vec<_> = taps
+        .chain(pains)
+        .chain(tried)
+        .filter(|row| seconds(from) <= row.at_s)
+        .collect();
+    rows.sort_by(|a, b| a.at_s.total_cmp(&b.at_s));
+    rows
+}
+
+/// The number under which a page knows a level.
+pub const fn level_of(level: Level) -> i32 {
+    match level {
+        Level::MedicalReviewNow => 0,
+        Level::ActToday => 1,
+        Level::KeepWatching => 2,
+        Level::GoingWell => 3,
+    }
+}

@@ -1,0 +1,13 @@
+//! Before the feed: the last 24 hours, danger signs, weight, breast and nipple; then the feed starts.
+
+mod effect;
+mod event;
+mod model;
+mod render;
+mod update;
+
+pub use effect::Effect;
+pub use event::{Event, Question};
+pub use model::{Count, Model, WeightTrouble};
+pub use render::{Lists, render};
+pub use update::update;

@@ -1,0 +1,38 @@
+//! What a screen may have done to the world, as data. Each screen's effects become these; the shell
+//! does them in one match.
+
+use crate::record::{Pair, PairId, VisitId, What};
+
+use super::preferences::Preferences;
+use super::route::Route;
+
+/// One deed.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Deed {
+    /// Go to a screen.
+    Go(Route),
+    /// Add an entry to the open visit.
+    Note(What),
+    /// Take back the open visit's last entry.
+    TakeBack,
+    /// Ask for the ward's list.
+    AskWard,
+    /// Ask for a pair's story and show it.
+    ShowPair(PairId),
+    /// Show the form: for a new pair, or to change one.
+    ShowForm(Option<PairId>),
+    /// Keep a pair.
+    SavePair(Box<Pair>),
+    /// Begin a visit with the pair that is shown.
+    BeginVisit(PairId),
+    /// Open a visit that was begun.
+    OpenVisit(VisitId),
+    /// Fill the store with the invented ward.
+    FillDemo,
+    /// Keep the settings.
+    Keep(Box<Preferences>),
+    /// Make the codes of the open visit.
+    Pack,
+    /// Begin an amendment of the open visit.
+    Amend,
+}

@@ -1,0 +1,37 @@
+//! Everything that the shell hears: each screen's events, the keeper's answers, the clock.
+
+use super::keeper::Told;
+use super::{bedside, before, handover, looking_back, pair, plan, settings, ward};
+
+/// One event.
+#[derive(Debug)]
+pub enum Event {
+    /// On the Ward screen.
+    Ward(ward::Event),
+    /// On the Pair screen.
+    Pair(pair::Event),
+    /// Before the feed.
+    Before(before::Event),
+    /// At the bedside.
+    Bedside(bedside::Event),
+    /// Looking back.
+    LookingBack(looking_back::Event),
+    /// On the plan screen.
+    Plan(plan::Event),
+    /// On the hand-over screen.
+    Handover(handover::Event),
+    /// On the settings screen.
+    Settings(settings::Event),
+    /// The app was started.
+    Arrived,
+    /// The store answered.
+    Told(Told),
+    /// The clock went on.
+    Ticked,
+    /// Back to the running feed.
+    ToRunning,
+    /// The trouble was read.
+    TroubleSeen,
+    /// The hardware's back key.
+    Back,
+}

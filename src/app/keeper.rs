@@ -1,0 +1,250 @@
+//! What is asked of the store and what it tells back. On the tablet a thread of its own answers, so
+//! that a slow disk never holds up a finger; in rehearsals and tests the answer comes at once.
+//!
+//! Decides nothing.
+
+use std::sync::mpsc::{Receiver, Sender, channel};
+use std::thread::JoinHandle;
+
+use crate::record::{Entry, LastDay, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold};
+use crate::store::{Store, StoreError, VisitHead, WardRow};
+
+/// What is asked.
+#[derive(Debug)]
+pub enum Ask {
+    /// The ward's list.
+    Ward,
+    /// One pair's story.
+    Story(PairId),
+    /// One visit, to be opened.
+    Open(VisitId),
+    /// A new or changed pair.
+    SavePair(Box<Pair>),
+    /// A new visit, with the entries it already has.
+    Begin(Box<Visit>),
+    /// One more entry.
+    Append(VisitId, Box<Entry>),
+    /// A setting.
+    Set(&'static str, String),
+}
+
+/// What is told back.
+#[derive(Debug)]
+pub enum Told {
+    /// The ward's list.
+    Ward(Vec<WardLine>),
+    /// One pair's story.
+    Story(Box<Story>),
+    /// A visit to be opened, with its pair's story.
+    Opened(Box<Visit>, Box<Story>),
+    /// A pair is on disk.
+    PairSaved(PairId),
+    /// An entry, and so all before it, is on disk.
+    Safe(VisitId, u32),
+    /// A setting is on disk.
+    Kept,
+    /// It could not be done.
+    Failed(StoreError),
+}
+
+/// One line of the ward's list.
+#[derive(Debug, Clone)]
+pub struct WardLine {
+    /// The pair and its last visit.
+    pub row: WardRow,
+    /// The last visit, for what the rules say of it.
+    pub last: Option<Box<Visit>>,
+    /// Weights of all visits, oldest first.
+    pub weighings: Vec<(WallTime, Weighing)>,
+}
+
+/// A pair's story so far.
+#[derive(Debug, Clone)]
+pub struct Story {
+    /// The pair.
+    pub pair: Pair,
+    /// Its visits, newest first.
+    pub visits: Vec<VisitHead>,
+    /// The receipt of each visit that has one.
+    pub receipts: Vec<(VisitId, String)>,
+    /// Weights of all visits, oldest first, each with its visit.
+    pub weighings: Vec<(VisitId, WallTime, Weighing)>,
+    /// The last answers about 24 hours, and when that visit began.
+    pub last_day: Option<(WallTime, LastDay)>,
+}
+
+/// Something that answers.
+pub trait Keeper {
+    /// Asks; the answer comes by the way that was given when the keeper was made.
+    fn ask(&mut self, ask: Ask);
+}
+
+/// Answers one question.
+pub fn answer(store: &mut Store, ask: Ask) -> Told {
+    try_answer(store, ask).unwrap_or_else(Told::Failed)
+}
+
+fn try_answer(store: &mut Store, ask: Ask) -> Result<Told, StoreError> {
+    Ok(match ask {
+        Ask::Ward => Told::Ward(ward(store)?),
+        Ask::Story(pair) => match story(store, pair)? {
+            Some(story) => Told::Story(Box::new(story)),
+            None => Told::Ward(ward(store)?),
+        },
+        Ask::Open(id) => {
+            let visit = store.visit(id)?;
+            let story = match &visit {
+                Some(visit) => story(store, visit.pair)?,
+                None => None,
+            };
+            match (visit, story) {
+                (Some(visit), Some(story)) => Told::Opened(Box::new(visit), Box::new(story)),
+                _ => Told::Ward(ward(store)?),
+            }
+        }
+        Ask::SavePair(pair) => {
+            store.save_pair(&pair)?;
+            Told::PairSaved(pair.id)
+        }
+        Ask::Begin(visit) => {
+            store.begin_visit(&visit)?;
+            Told::Safe(visit.id, visit.journal.next_seq() - 1)
+        }
+        Ask::Append(visit, entry) => {
+            store.append(visit, &entry)?;
+            Told::Safe(visit, entry.seq)
+        }
+        Ask::Set(name, word) => {
+            store.set_setting(name, &word)?;
+            Told::Kept
+        }
+    })
+}
+
+fn ward(store: &mut Store) -> Result<Vec<WardLine>, StoreError> {
+    let mut lines = Vec::new();
+    for row in store.ward()? {
+        let mut weighings = Vec::new();
+        let mut last = None;
+        if let Some(head) = &row.last {
+            for visit in visits(store, row.pair.id)? {
+                weighings.extend(fold(&visit.journal).weighings);
+                if visit.id == head.id {
+                    last = Some(Box::new(visit));
+                }
+            }
+            weighings.sort_by_key(|(wall, _)| wall.utc_ms());
+            weighings.dedup();
+        }
+        lines.push(WardLine {
+            row,
+            last,
+            weighings,
+        });
+    }
+    Ok(lines)
+}
+
+/// All visits of a pair that were not replaced by an amendment, oldest first.
+fn visits(store: &mut Store, pair: PairId) -> Result<Vec<Visit>, StoreError> {
+    let heads = store.visits_of(pair)?;
+    let replaced: Vec<VisitId> = heads.iter().filter_map(|head| head.replaces).collect();
+    let mut visits = Vec::new();
+    for head in heads.iter().filter(|head| !replaced.contains(&head.id)) {
+        visits.extend(store.visit(head.id)?);
+    }
+    visits.sort_by_key(|visit| visit.began.utc_ms());
+    Ok(visits)
+}
+
+fn story(store: &mut Store, id: PairId) -> Result<Option<Story>, StoreError> {
+    let Some(pair) = store.pair(id)? else {
+        return Ok(None);
+    };
+    let mut heads = store.visits_of(id)?;
+    heads.sort_by_key(|head| std::cmp::Reverse(head.began.utc_ms()));
+    let mut story = Story {
+        pair,
+        visits: heads,
+        receipts: Vec::new(),
+        weighings: Vec::new(),
+        last_day: None,
+    };
+    for visit in visits(store, id)? {
+        let folded = fold(&visit.journal);
+        story.weighings.extend(
+            folded
+                .weighings
+                .iter()
+                .map(|(wall, weighing)| (visit.id, *wall, *weighing)),
+        );
+        if let Some(day) = folded.last_day {
+            story.last_day = Some((visit.began, day));
+        }
+        if let Some(receipt) = folded.receipt {
+            story.receipts.push((visit.id, receipt));
+        }
+    }
+    Ok(Some(story))
+}
+
+/// A keeper on a thread of its own.
+pub struct ThreadKeeper {
+    asks: Option<Sender<Ask>>,
+    thread: Option<JoinHandle<()>>,
+}
+
+impl ThreadKeeper {
+    /// Starts the thread; each answer goes to `tell`, on that thread.
+    pub fn start(mut store: Store, mut tell: impl FnMut(Told) + Send + 'static) -> Self {
+        let (asks, heard): (Sender<Ask>, Receiver<Ask>) = channel();
+        let thread = std::thread::spawn(move || {
+            for ask in heard {
+                tell(answer(&mut store, ask));
+            }
+        });
+        Self {
+            asks: Some(asks),
+            thread: Some(thread),
+        }
+    }
+}
+
+impl Keeper for ThreadKeeper {
+    fn ask(&mut self, ask: Ask) {
+        if let Some(asks) = &self.asks {
+            // The thread ends only when this is dropped, so somebody is always listening.
+            let _ = asks.send(ask);
+        }
+    }
+}
+
+impl Drop for ThreadKeeper {
+    fn drop(&mut self) {
+        // What was asked is still written before the program ends.
+        self.asks = None;
+        if let Some(thread) = self.thread.take() {
+            let _ = thread.join();
+        }
+    }
+}
+
+/// A keeper that answers at once into a list that the shell reads after each event.
+pub struct AtOnceKeeper {
+    store: Store,
+    told: std::rc::Rc<std::cell::RefCell<Vec<Told>>>,
+}
+
+impl AtOnceKeeper {
+    /// A keeper over a store, telling into a list.
+    pub const fn new(store: Store, told: std::rc::Rc<std::cell::RefCell<Vec<Told>>>) -> Self {
+        Self { store, told }
+    }
+}
+
+impl Keeper for AtOnceKeeper {
+    fn ask(&mut self, ask: Ask) {
+        let told = answer(&mut self.store, ask);
+        self.told.borrow_mut().push(told);
+    }
+}

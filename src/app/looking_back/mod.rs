@@ -1,0 +1,13 @@
+//! Looking back: the whole feed, what it comes to, what was found after it, and the findings.
+
+mod effect;
+mod event;
+mod model;
+mod render;
+mod update;
+
+pub use effect::Effect;
+pub use event::{After, Event};
+pub use model::Model;
+pub use render::{finding_rows, render};
+pub use update::update;

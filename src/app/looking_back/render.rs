@@ -1,0 +1,357 @@
+//! From the visit to Looking back. Numbers come with their interval and the reasons to doubt them.
+
+use slint::Global;
+
+use crate::app::around::Around;
+use crate::app::bedside::strip::{band_rows, level_of, mark_rows, seconds};
+use crate::app::lists::list;
+use crate::app::open_visit::{OpenVisit, summary_of};
+use crate::app::{say, ui};
+use crate::findings::{Finding, Judged, Level};
+use crate::record::{At, BabyState, BreastAfter, Feed, NippleAfter, StoredWord};
+use crate::report::phrase;
+use crate::rhythm::{Phase, Rate, Summary};
+use crate::words::Words;
+
+use super::Model;
+
+/// Draws the screen.
+pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
+    let Some(open) = around.open else {
+        return;
+    };
+    let screen = ui::LookingBackAdapter::get(window);
+    screen.set_title(format!("{} · {}", open.pair.bed.as_str(), open.pair.initials.as_str()).into());
+    screen.set_quiet(words.say("looking-back-title").into());
+    let signed = open.folded.signed.is_some();
+    screen.set_locked(signed);
+    screen.set_can_watch_more(!signed && open.folded.running().is_none());
+    let feeds = &open.folded.feeds;
+    let shown = model
+        .feed
+        .unwrap_or(usize::MAX)
+        .min(feeds.len().saturating_sub(1));
+    screen.set_feeds(list(feeds.iter().enumerate().map(|(index, feed)| {
+        ui::Choice {
+            label: words
+                .say_with(
+                    "looking-back-feed",
+                    &[
+                        ("number", i64::try_from(index + 1).unwrap_or(0).into()),
+                        ("side", say::stored(words, "side", feed.side).into()),
+                    ],
+                )
+                .into(),
+            chosen: index == shown,
+        }
+    })));
+    if let Some(feed) = feeds.get(shown) {
+        let summary = summary_of(feed);
+        strip(feed, &summary, open.at(around.now), words, &screen);
+        screen.set_phases(list(phase_rows(&summary, words)));
+        screen.set_numbers(list(number_rows(feed, &summary, words)));
+        screen.set_doubts(list(
+            summary
+                .doubts
+                .iter()
+                .map(|doubt| say::stored(words, "doubt", *doubt).into()),
+        ));
+        screen.set_after(list(after(feed, words)));
+    }
+    let judged = open.judged(around.policy, around.now.wall);
+    screen.set_findings(list(finding_rows(&judged, open, around, words)));
+    screen.set_unjudged(unjudged(&judged, words).into());
+    screen.set_caution(words.say("frame-caution").into());
+}
+
+fn strip(
+    feed: &Feed,
+    summary: &Summary,
+    now: At,
+    words: &Words,
+    screen: &ui::LookingBackAdapter<'_>,
+) {
+    let end = feed.ended.map_or(now, |end| end.at);
+    let length_ms = end.since_ms(feed.started).max(1000);
+    screen.set_bands(list(band_rows(&summary.phases, feed.started, end, words)));
+    screen.set_marks(list(mark_rows(feed, feed.started)));
+    screen.set_end_s(seconds(end));
+    screen.set_shown_s(seconds(At::ms(length_ms)));
+    screen.set_from_label("0:00".into());
+    screen.set_to_label(words.duration_clock(length_ms).into());
+    screen.set_strip_label(
+        words
+            .say_with("looking-back-strip", &[("time", words.duration_clock(length_ms).into())])
+            .into(),
+    );
+}
+
+fn fact(label: String, value: String, quiet: String) -> ui::FactRow {
+    ui::FactRow {
+        label: label.into(),
+        value: value.into(),
+        quiet: quiet.into(),
+    }
+}
+
+fn phase_rows(summary: &Summary, words: &Words) -> Vec<ui::FactRow> {
+    Phase::ALL
+        .iter()
+        .filter(|phase| 0 < summary.totals_ms.of(**phase))
+        .map(|phase| {
+            let rates = summary
+                .rates
+                .iter()
+                .find(|rates| rates.phase == Some(*phase));
+            let quiet = rates
+                .and_then(|rates| rates.sucks_per_min)
+                .map_or_else(String::new, |rate| {
+                    format!(
+                        "{} {}",
+                        words.number(rate.value, 0),
+                        words.say("bedside-sucks-a-minute")
+                    )
+                });
+            fact(
+                say::stored(words, "phase", *phase),
+                words.duration_clock(summary.totals_ms.of(*phase)),
+                quiet,
+            )
+        })
+        .collect()
+}
+
+fn number_rows(feed: &Feed, summary: &Summary, words: &Words) -> Vec<ui::FactRow> {
+    let whole = summary.rates.iter().find(|rates| rates.phase.is_none());
+    let few = || words.say("looking-back-too-few");
+    let rate = |rate: Option<Rate>, decimals| {
+        rate.map_or_else(
+            || (few(), String::new()),
+            |rate| {
+                (
+                    words.number(rate.value, decimals),
+                    words.say_with(
+                        "looking-back-interval",
+                        &[
+                            ("low", words.number(rate.low, decimals).into()),
+                            ("high", words.number(rate.high, decimals).into()),
+                        ],
+                    ),
+                )
+            },
+        )
+    };
+    let (per_min, per_min_quiet) = rate(whole.and_then(|rates| rates.sucks_per_min), 0);
+    let (per_swallow, per_swallow_quiet) = rate(whole.and_then(|rates| rates.sucks_per_swallow), 1);
+    let first_flow = summary.first_flow.map_or_else(
+        || words.say("looking-back-no-flow"),
+        |at| {
+            words.say_with(
+                "looking-back-first-flow-at",
+                &[("time", words.duration_clock(at.since_ms(feed.started)).into())],
+            )
+        },
+    );
+    let mut rows = vec![
+        fact(words.say("looking-back-first-flow"), first_flow, String::new()),
+        fact(words.say("looking-back-rate"), per_min, per_min_quiet),
+        fact(words.say("looking-back-ratio"), per_swallow, per_swallow_quiet),
+        fact(
+            words.say("looking-back-runs"),
+            words.say_with(
+                "looking-back-runs-value",
+                &[
+                    ("count", i64::from(summary.run_statistics.count).into()),
+                    (
+                        "sucks",
+                        words.number(summary.run_statistics.median_sucks, 0).into(),
+                    ),
+                ],
+            ),
+            String::new(),
+        ),
+        fact(
+            words.say("looking-back-rests"),
+            words.say_with(
+                "looking-back-rests-value",
+                &[
+                    ("count", i64::from(summary.rest_statistics.count).into()),
+                    (
+                        "time",
+                        words
+                            .number(summary.rest_statistics.median_ms / 1000.0, 1)
+                            .into(),
+                    ),
+                ],
+            ),
+            String::new(),
+        ),
+    ];
+    if let Some(share) = summary.share_sucking {
+        rows.push(fact(
+            words.say("looking-back-share"),
+            words.say_with(
+                "looking-back-share-value",
+                &[("percent", words.number(share * 100.0, 0).into())],
+            ),
+            String::new(),
+        ));
+    }
+    rows.push(fact(
+        words.say("looking-back-counts"),
+        words.say_with(
+            "looking-back-counts-value",
+            &[
+                ("sucks", i64::from(summary.sucks).into()),
+                ("swallows", i64::from(summary.swallows).into()),
+            ],
+        ),
+        String::new(),
+    ));
+    rows.push(fact(
+        words.say("looking-back-watched"),
+        words.duration_clock(summary.watched_ms),
+        String::new(),
+    ));
+    let scores: Vec<u8> = feed
+        .pains
+        .iter()
+        .filter_map(|pain| pain.pain.value())
+        .collect();
+    if let (Some(peak), Some(last)) = (scores.iter().max(), scores.last()) {
+        rows.push(fact(
+            words.say("looking-back-pain"),
+            words.say_with(
+                "looking-back-pain-value",
+                &[
+                    ("peak", i64::from(*peak).into()),
+                    ("last", i64::from(*last).into()),
+                ],
+            ),
+            String::new(),
+        ));
+    }
+    rows
+}
+
+fn after(feed: &Feed, words: &Words) -> Vec<ui::ChoiceGroup> {
+    fn group<T: StoredWord + PartialEq>(
+        words: &Words,
+        heading: &str,
+        thing: &str,
+        all: &[T],
+        told: Option<T>,
+    ) -> ui::ChoiceGroup {
+        ui::ChoiceGroup {
+            heading: words.say(heading).into(),
+            choices: list(all.iter().map(|value| ui::Choice {
+                label: say::stored(words, thing, *value).into(),
+                chosen: told == Some(*value),
+            })),
+        }
+    }
+    vec![
+        group(
+            words,
+            "looking-back-nipple",
+            "nipple-after",
+            NippleAfter::ALL,
+            feed.nipple_after,
+        ),
+        group(
+            words,
+            "looking-back-breast",
+            "breast-after",
+            BreastAfter::ALL,
+            feed.breast_after,
+        ),
+        group(
+            words,
+            "looking-back-baby",
+            "baby-state",
+            BabyState::ALL,
+            feed.baby_state,
+        ),
+    ]
+}
+
+/// The findings as cards.
+pub fn finding_rows(
+    judged: &Judged,
+    open: &OpenVisit,
+    around: &Around<'_>,
+    words: &Words,
+) -> Vec<ui::FindingRow> {
+    judged
+        .findings
+        .iter()
+        .map(|finding| finding_row(finding, open, around, words))
+        .collect()
+}
+
+fn finding_row(
+    finding: &Finding,
+    open: &OpenVisit,
+    around: &Around<'_>,
+    words: &Words,
+) -> ui::FindingRow {
+    let acknowledged = open
+        .folded
+        .acknowledged
+        .iter()
+        .rev()
+        .find(|it| it.rule == finding.rule);
+    let needs = finding.level == Level::MedicalReviewNow
+        && acknowledged.is_none()
+        && open.folded.signed.is_none();
+    ui::FindingRow {
+        level: level_of(finding.level),
+        level_name: say::stored(words, "level", finding.level).into(),
+        title: phrase::finding(words, finding).into(),
+        reason: phrase::reason(words, finding).into(),
+        source: words.say(&format!("source-{}", finding.source)).into(),
+        acknowledge: if needs {
+            words.say_with(
+                "looking-back-acknowledge",
+                &[("by", around.preferences.specialist.as_str().into())],
+            )
+        } else {
+            String::new()
+        }
+        .into(),
+        acknowledged: acknowledged
+            .map_or_else(String::new, |it| {
+                words.say_with(
+                    "looking-back-acknowledged",
+                    &[
+                        ("by", it.by.as_str().into()),
+                        ("time", say::time(words, it.wall, around.now.wall).into()),
+                    ],
+                )
+            })
+            .into(),
+    }
+}
+
+fn unjudged(judged: &Judged, words: &Words) -> String {
+    judged
+        .unjudged
+        .iter()
+        .map(|unjudged| {
+            let missing = unjudged
+                .missing
+                .iter()
+                .map(|missing| say::coded(words, "missing", missing))
+                .collect::<Vec<_>>()
+                .join(", ");
+            words.say_with(
+                "looking-back-unjudged-line",
+                &[
+                    ("rule", phrase::rule(words, &unjudged.rule).into()),
+                    ("missing", missing.into()),
+                ],
+            )
+        })
+        .collect::<Vec<_>>()
+        .join("\n")
+}

@@ -1,0 +1,178 @@
+//! The visit that is open on the tablet: its journal, what it folds to, its rhythms and judgement.
+//!
+//! Knows no screen and no disk; the time comes in.
+
+use crate::findings::{self, Judged, Policy};
+use crate::growth::{self, Growth};
+use crate::record::{
+    At, Entry, Feed, Folded, LastDay, Pair, RecordError, Visit, WallTime, Weighing, What, fold,
+    fold_on,
+};
+use crate::rhythm::{self, Rhythm, Summary};
+
+use super::clock::Now;
+
+/// The open visit.
+#[derive(Debug, Clone)]
+pub struct OpenVisit {
+    /// Whom it is about.
+    pub pair: Pair,
+    /// The visit with its journal.
+    pub visit: Visit,
+    /// What the journal says.
+    pub folded: Folded,
+    /// Weights of earlier visits, oldest first.
+    pub earlier_weighings: Vec<(WallTime, Weighing)>,
+    /// The number of the last entry that is on disk.
+    pub safe_seq: u32,
+    live: Rhythm,
+    zero_boot_ms: u64,
+}
+
+impl OpenVisit {
+    /// A visit taken up: new, or again after the app was closed. Time goes on from its last entry
+    /// by the wall clock, never backwards.
+    pub fn take_up(
+        pair: Pair,
+        visit: Visit,
+        earlier_weighings: Vec<(WallTime, Weighing)>,
+        now: Now,
+    ) -> Self {
+        let (last_at, last_wall) = visit
+            .journal
+            .entries()
+            .last()
+            .map_or((At::START, visit.began), |entry| (entry.at, entry.wall));
+        let gone_ms = u64::try_from(now.wall.since_ms(last_wall)).unwrap_or(0);
+        let at_ms = last_at.plus_ms(gone_ms).as_ms();
+        let folded = fold(&visit.journal);
+        let mut open = Self {
+            pair,
+            safe_seq: visit.journal.next_seq() - 1,
+            visit,
+            folded,
+            earlier_weighings,
+            live: Rhythm::new(),
+            // Wraps on purpose: a device started after the visit began.
+            zero_boot_ms: now.boot_ms.wrapping_sub(at_ms),
+        };
+        open.rebuild_live();
+        open
+    }
+
+    /// The time since the visit began.
+    pub const fn at(&self, now: Now) -> At {
+        At::ms(now.boot_ms.wrapping_sub(self.zero_boot_ms))
+    }
+
+    /// Adds an entry; it is not safe until the disk says so.
+    ///
+    /// # Errors
+    /// As the journal: signed, or nothing to take back.
+    pub fn note(&mut self, now: Now, what: What) -> Result<Entry, RecordError> {
+        let at = self.at(now).max(
+            self.visit
+                .journal
+                .entries()
+                .last()
+                .map_or(At::START, |entry| entry.at),
+        );
+        let entry = self.visit.journal.next(at, now.wall, what);
+        self.visit.journal.push(entry.clone())?;
+        self.take_in(&entry);
+        Ok(entry)
+    }
+
+    fn take_in(&mut self, entry: &Entry) {
+        let taps_before = self.folded.running().map_or(0, |feed| feed.taps.len());
+        if matches!(entry.what, What::Struck { .. }) {
+            self.folded = fold(&self.visit.journal);
+            self.rebuild_live();
+            return;
+        }
+        fold_on(&mut self.folded, entry);
+        match &entry.what {
+            What::FeedStarted { .. } | What::UnwatchedFrom { .. } | What::FeedEnded { .. } => {
+                self.rebuild_live();
+            }
+            What::TouchUnresolved => self.live.note_unresolved(1),
+            _ => {
+                if let Some(feed) = self.folded.running()
+                    && taps_before < feed.taps.len()
+                    && let Some(tap) = feed.taps.last()
+                {
+                    self.live.push(*tap);
+                }
+            }
+        }
+    }
+
+    fn rebuild_live(&mut self) {
+        self.live = Rhythm::new();
+        if let Some(feed) = self.folded.running() {
+            for tap in &feed.taps {
+                self.live.push(*tap);
+            }
+            self.live.note_unresolved(feed.unresolved_touches);
+        }
+    }
+
+    /// The running feed's rhythm as it is now.
+    pub fn live(&self, now: Now) -> Option<rhythm::Live> {
+        self.folded.running().map(|_| self.live.live(self.at(now)))
+    }
+
+    /// The running feed's rhythm so far.
+    pub fn live_summary(&self) -> Summary {
+        self.live.so_far()
+    }
+
+    /// The rhythm of each feed, in order.
+    pub fn summaries(&self) -> Vec<Summary> {
+        self.folded.feeds.iter().map(summary_of).collect()
+    }
+
+    /// All weights, earlier visits' too.
+    pub fn weighings(&self) -> Vec<(WallTime, Weighing)> {
+        let mut all = self.earlier_weighings.clone();
+        all.extend(self.folded.weighings.iter().copied());
+        all
+    }
+
+    /// Weight and output against age.
+    pub fn growth(&self, wall: WallTime) -> Growth {
+        growth::of(&self.pair, &self.weighings(), wall)
+    }
+
+    /// What the rules say.
+    pub fn judged(&self, policy: &Policy, wall: WallTime) -> Judged {
+        findings::judge(
+            &self.pair,
+            &self.folded,
+            &self.summaries(),
+            &self.growth(wall),
+            policy,
+            wall,
+        )
+    }
+
+    /// The answers about the last 24 hours so far.
+    pub fn last_day(&self) -> LastDay {
+        self.folded.last_day.clone().unwrap_or_default()
+    }
+
+    /// Whether everything is on disk.
+    pub fn is_all_safe(&self) -> bool {
+        self.visit.journal.next_seq() - 1 <= self.safe_seq
+    }
+}
+
+/// The rhythm of one feed, with the doubt for touches that could not be resolved.
+pub fn summary_of(feed: &Feed) -> Summary {
+    let mut rhythm = Rhythm::new();
+    for tap in &feed.taps {
+        rhythm.push(*tap);
+    }
+    rhythm.note_unresolved(feed.unresolved_touches);
+    rhythm.so_far()
+}

@@ -1,0 +1,299 @@
+//! From the model to the Pair screen.
+
+use slint::Global;
+
+use crate::app::around::Around;
+use crate::app::keeper::Story;
+use crate::app::lists::list;
+use crate::app::{say, ui};
+use crate::growth;
+use crate::record::{Coded, Reason, RiskNote, Sex, StoredWord, WallTime, WayOfBirth, Weighing};
+use crate::words::Words;
+
+use super::{Form, FormTrouble, Model};
+
+/// Draws the screen.
+pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
+    let screen = ui::PairAdapter::get(window);
+    screen.set_form(model.form.is_some());
+    if let Some(form) = &model.form {
+        form_of(form, model.trouble, words, &screen);
+    } else if let Some(story) = &model.story {
+        story_of(story, around, words, &screen);
+    }
+}
+
+fn fact(label: String, value: String, quiet: String) -> ui::FactRow {
+    ui::FactRow {
+        label: label.into(),
+        value: value.into(),
+        quiet: quiet.into(),
+    }
+}
+
+fn story_of(story: &Story, around: &Around<'_>, words: &Words, screen: &ui::PairAdapter<'_>) {
+    let now = around.now.wall;
+    let pair = &story.pair;
+    let weighings: Vec<(WallTime, Weighing)> = story
+        .weighings
+        .iter()
+        .map(|(_, wall, weighing)| (*wall, *weighing))
+        .collect();
+    let growth_now = growth::of(pair, &weighings, now);
+    screen.set_title(format!("{} · {}", pair.bed.as_str(), pair.initials.as_str()).into());
+    screen.set_quiet(say::age(words, growth_now.age).into());
+    screen.set_begin_label(
+        words
+            .say(if story.visits.iter().any(|head| !head.signed) {
+                "pair-go-on"
+            } else {
+                "pair-begin"
+            })
+            .into(),
+    );
+    screen.set_facts(list(facts(story, words)));
+    screen.set_weights(list(weights(story, &weighings, words)));
+    let cautions = growth_now
+        .cautions
+        .iter()
+        .map(|caution| say::stored(words, "caution", *caution))
+        .collect::<Vec<_>>()
+        .join(" ");
+    screen.set_caution(cautions.into());
+    screen.set_output(list(output(story, &growth_now, words)));
+    screen.set_visits(list(visits(story, around, words)));
+}
+
+fn joined<T: StoredWord>(words: &Words, thing: &str, values: &[Coded<T>]) -> String {
+    values
+        .iter()
+        .map(|value| say::coded(words, thing, value.word()))
+        .collect::<Vec<_>>()
+        .join(", ")
+}
+
+fn facts(story: &Story, words: &Words) -> Vec<ui::FactRow> {
+    let pair = &story.pair;
+    let unknown = || words.say("frame-not-known");
+    let mut rows = vec![
+        fact(
+            words.say("pair-birth"),
+            words.date_time(pair.birth.local()),
+            String::new(),
+        ),
+        fact(
+            words.say("pair-sex"),
+            say::stored(words, "sex", pair.sex),
+            String::new(),
+        ),
+        fact(
+            words.say("pair-birth-weight"),
+            pair.birth_weight.map_or_else(unknown, |grams| {
+                words.say_with("pair-grams", &[("grams", i64::from(grams.value()).into())])
+            }),
+            String::new(),
+        ),
+        fact(
+            words.say("pair-gestation"),
+            pair.gestation.map_or_else(unknown, |gestation| {
+                let (weeks, days) = gestation.in_weeks();
+                words.say_with(
+                    "pair-weeks-days",
+                    &[
+                        ("weeks", i64::from(weeks).into()),
+                        ("days", i64::from(days).into()),
+                    ],
+                )
+            }),
+            String::new(),
+        ),
+        fact(
+            words.say("pair-way"),
+            pair.way_of_birth
+                .map_or_else(unknown, |way| say::stored(words, "birth", way)),
+            String::new(),
+        ),
+    ];
+    if !pair.reasons.is_empty() {
+        rows.push(fact(
+            words.say("pair-reasons"),
+            joined(words, "reason", &pair.reasons),
+            String::new(),
+        ));
+    }
+    if !pair.risk_notes.is_empty() {
+        rows.push(fact(
+            words.say("pair-risks"),
+            joined(words, "risk", &pair.risk_notes),
+            String::new(),
+        ));
+    }
+    rows
+}
+
+fn weights(story: &Story, weighings: &[(WallTime, Weighing)], words: &Words) -> Vec<ui::FactRow> {
+    let mut rows: Vec<ui::FactRow> = weighings
+        .iter()
+        .enumerate()
+        .map(|(index, (wall, weighing))| {
+            let so_far = growth::of(&story.pair, &weighings[..=index], *wall);
+            let change = say::change(words, &so_far);
+            let grams = words.say_with(
+                "pair-grams",
+                &[("grams", i64::from(weighing.grams.value()).into())],
+            );
+            let value = if change.is_empty() {
+                grams
+            } else {
+                format!("{grams} · {change}")
+            };
+            let centile = match (so_far.centile, so_far.z) {
+                (Some(centile), Some(z)) => words.say_with(
+                    "pair-centile",
+                    &[
+                        ("centile", say::centile(words, centile).into()),
+                        ("z", words.signed(z.exact(), 2).into()),
+                    ],
+                ),
+                _ => String::new(),
+            };
+            fact(say::age(words, so_far.age), value, centile)
+        })
+        .rev()
+        .collect();
+    if rows.is_empty() {
+        rows.push(fact(
+            words.say("pair-no-weight"),
+            String::new(),
+            String::new(),
+        ));
+    }
+    rows
+}
+
+fn output(story: &Story, growth: &growth::Growth, words: &Words) -> Vec<ui::FactRow> {
+    let day = story.last_day.as_ref().map(|(_, day)| day);
+    let count = |value: Option<u8>| {
+        value.map_or_else(|| words.say("frame-not-asked"), |value| value.to_string())
+    };
+    let mut rows = vec![
+        fact(
+            words.say("before-feeds"),
+            count(day.and_then(|day| day.feeds)),
+            String::new(),
+        ),
+        fact(
+            words.say("before-wet"),
+            count(day.and_then(|day| day.wet)),
+            String::new(),
+        ),
+        fact(
+            words.say("before-dirty"),
+            count(day.and_then(|day| day.dirty)),
+            String::new(),
+        ),
+    ];
+    if let (Some(expected), Some(age)) = (growth.expected, growth.age) {
+        rows.push(fact(
+            String::new(),
+            String::new(),
+            words.say_with(
+                "pair-expected",
+                &[
+                    ("day", age.days().into()),
+                    ("wet", i64::from(expected.wet).into()),
+                    ("dirty", i64::from(expected.dirty).into()),
+                ],
+            ),
+        ));
+    }
+    rows
+}
+
+fn visits(story: &Story, around: &Around<'_>, words: &Words) -> Vec<ui::VisitLine> {
+    story
+        .visits
+        .iter()
+        .map(|head| {
+            let label = words.say_with(
+                "pair-visit",
+                &[
+                    ("date", say::time(words, head.began, around.now.wall).into()),
+                    ("by", head.specialist.as_str().into()),
+                ],
+            );
+            let receipt = story
+                .receipts
+                .iter()
+                .find(|(id, _)| *id == head.id)
+                .map(|(_, receipt)| receipt.as_str());
+            let mut quiet = match receipt {
+                Some(receipt) => {
+                    words.say_with("pair-visit-received", &[("receipt", receipt.into())])
+                }
+                None if head.signed => words.say("pair-visit-signed"),
+                None => words.say("pair-visit-open"),
+            };
+            if head.replaces.is_some() {
+                quiet = format!("{quiet}, {}", words.say("pair-visit-amends"));
+            }
+            ui::VisitLine {
+                label: label.into(),
+                quiet: quiet.into(),
+            }
+        })
+        .collect()
+}
+
+fn form_of(form: &Form, trouble: Option<FormTrouble>, words: &Words, screen: &ui::PairAdapter<'_>) {
+    screen.set_title(
+        form.of
+            .as_ref()
+            .map_or_else(
+                || words.say("pair-new"),
+                |pair| pair.bed.as_str().to_owned(),
+            )
+            .into(),
+    );
+    screen.set_quiet("".into());
+    screen.set_bed(form.bed.as_str().into());
+    screen.set_initials(form.initials.as_str().into());
+    screen.set_birth(form.birth.as_str().into());
+    screen.set_weight(form.weight.as_str().into());
+    screen.set_gestation(form.gestation.as_str().into());
+    let choice = |label: String, chosen: bool| ui::Choice {
+        label: label.into(),
+        chosen,
+    };
+    screen.set_sexes(list(Sex::ALL.iter().map(|sex| {
+        choice(say::stored(words, "sex", *sex), form.sex == Some(*sex))
+    })));
+    screen.set_ways(list(WayOfBirth::ALL.iter().map(|way| {
+        choice(say::stored(words, "birth", *way), form.way == Some(*way))
+    })));
+    screen.set_reasons(list(Reason::ALL.iter().map(|reason| {
+        choice(
+            say::stored(words, "reason", *reason),
+            form.reasons.contains(&Coded::Known(*reason)),
+        )
+    })));
+    screen.set_risks(list(RiskNote::ALL.iter().map(|risk| {
+        choice(
+            say::stored(words, "risk", *risk),
+            form.risks.contains(&Coded::Known(*risk)),
+        )
+    })));
+    screen.set_form_trouble(
+        trouble
+            .map_or_else(String::new, |trouble| {
+                words.say(match trouble {
+                    FormTrouble::Bed => "pair-trouble-bed",
+                    FormTrouble::Initials => "pair-trouble-initials",
+                    FormTrouble::Birth => "pair-trouble-birth",
+                    FormTrouble::Weight => "pair-trouble-weight",
+                    FormTrouble::Gestation => "pair-trouble-gestation",
+                })
+            })
+            .into(),
+    );
+}

@@ -1,0 +1,66 @@
+//! The real screens drawn with no display: a window that exists only as pixels.
+//!
+//! Used by the rehearsal. Once in a process, before any other window.
+
+use std::rc::Rc;
+
+use slint::platform::software_renderer::{MinimalSoftwareWindow, RepaintBufferType};
+use slint::platform::{Platform, PlatformError, WindowAdapter};
+use slint::{PhysicalSize, Rgb8Pixel, SharedPixelBuffer};
+
+struct Drawn {
+    window: Rc<MinimalSoftwareWindow>,
+    started: std::time::Instant,
+}
+
+impl Platform for Drawn {
+    fn create_window_adapter(&self) -> Result<Rc<dyn WindowAdapter>, PlatformError> {
+        Ok(self.window.clone())
+    }
+
+    fn duration_since_start(&self) -> core::time::Duration {
+        self.started.elapsed()
+    }
+}
+
+/// A window of pixels.
+pub struct Canvas {
+    window: Rc<MinimalSoftwareWindow>,
+}
+
+impl Canvas {
+    /// Takes the place of the window system.
+    ///
+    /// # Errors
+    /// There is one already.
+    pub fn set_up() -> Result<Self, PlatformError> {
+        let window = MinimalSoftwareWindow::new(RepaintBufferType::NewBuffer);
+        slint::platform::set_platform(Box::new(Drawn {
+            window: window.clone(),
+            started: std::time::Instant::now(),
+        }))
+        .map_err(|error| PlatformError::Other(error.to_string()))?;
+        Ok(Self { window })
+    }
+
+    /// Makes the window so many pixels large.
+    pub fn resize(&self, width: u32, height: u32) {
+        self.window.set_size(PhysicalSize::new(width, height));
+    }
+
+    /// Draws what the window shows now.
+    pub fn draw(&self) -> image::RgbImage {
+        slint::platform::update_timers_and_animations();
+        let size = self.window.size();
+        let mut pixels = SharedPixelBuffer::<Rgb8Pixel>::new(size.width, size.height);
+        // Twice: what is laid out for the first time settles in the second.
+        for _ in 0..2 {
+            self.window.request_redraw();
+            self.window.draw_if_needed(|renderer| {
+                renderer.render(pixels.make_mut_slice(), size.width as usize);
+            });
+        }
+        image::RgbImage::from_raw(size.width, size.height, pixels.as_bytes().to_vec())
+            .unwrap_or_else(|| image::RgbImage::new(size.width, size.height))
+    }
+}

@@ -1,0 +1,105 @@
+//! What each event on the plan screen leads to; what stands between a visit and its signature.
+
+use crate::app::around::Around;
+use crate::app::open_visit::OpenVisit;
+use crate::findings::Level;
+use crate::record::{Coded, Label, PlanItem, PlanWhat, Text, What};
+
+use super::{Effect, Event, Model, NEXT_LOOK_HOURS, SignTrouble};
+
+/// Milliseconds in an hour.
+const HOUR_MS: i64 = 3_600_000;
+
+/// Takes an event; changes the model; says what is to be done.
+pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effect> {
+    let Some(open) = around.open else {
+        return vec![Effect::Leave];
+    };
+    match event {
+        Event::Came => {
+            *model = Model::default();
+            vec![]
+        }
+        Event::Chose(index) => PlanWhat::ALL
+            .get(index)
+            .map(|what| Effect::Note(agreed_or_not(open, *what)))
+            .into_iter()
+            .collect(),
+        Event::WordsAdded(words) => Text::new(&words)
+            .map(|words| {
+                Effect::Note(What::PlanItem(PlanItem {
+                    what: None,
+                    words: Some(words),
+                }))
+            })
+            .into_iter()
+            .collect(),
+        Event::NextLookChosen(index) => NEXT_LOOK_HOURS
+            .get(index)
+            .map(|hours| {
+                Effect::Note(What::NextLook {
+                    due: around.now.wall.plus_ms(hours * HOUR_MS),
+                })
+            })
+            .into_iter()
+            .collect(),
+        Event::NoteAdded(text) => Text::new(&text)
+            .map(|text| Effect::Note(What::Note { text }))
+            .into_iter()
+            .collect(),
+        Event::SignWanted if open.folded.signed.is_some() => vec![Effect::Codes],
+        Event::SignWanted => sign(model, open, around),
+        Event::BackWanted if open.folded.feeds.is_empty() => vec![Effect::Leave],
+        Event::BackWanted => vec![Effect::LookBack],
+    }
+}
+
+/// The entry that agrees an item, or that takes back the one that did.
+fn agreed_or_not(open: &OpenVisit, what: PlanWhat) -> What {
+    let item = PlanItem {
+        what: Some(Coded::Known(what)),
+        words: None,
+    };
+    let standing = open.visit.journal.standing();
+    open.visit
+        .journal
+        .entries()
+        .iter()
+        .zip(standing)
+        .rev()
+        .find(|(entry, stands)| *stands && entry.what == What::PlanItem(item.clone()))
+        .map_or_else(
+            || What::PlanItem(item.clone()),
+            |(entry, _)| What::Struck { entry: entry.seq },
+        )
+}
+
+/// What stands between the visit and its signature.
+pub fn sign_trouble(open: &OpenVisit, around: &Around<'_>) -> Option<SignTrouble> {
+    if open.folded.running().is_some() {
+        return Some(SignTrouble::Running);
+    }
+    if Label::new(&around.preferences.specialist).is_err() {
+        return Some(SignTrouble::Specialist);
+    }
+    open.judged(around.policy, around.now.wall)
+        .findings
+        .iter()
+        .filter(|finding| finding.level == Level::MedicalReviewNow)
+        .any(|finding| {
+            !open
+                .folded
+                .acknowledged
+                .iter()
+                .any(|it| it.rule == finding.rule)
+        })
+        .then_some(SignTrouble::Review)
+}
+
+fn sign(model: &mut Model, open: &OpenVisit, around: &Around<'_>) -> Vec<Effect> {
+    model.trouble = sign_trouble(open, around);
+    match (model.trouble, Label::new(&around.preferences.specialist)) {
+        (None, Ok(by)) => vec![Effect::Note(What::Signed { by }), Effect::Codes],
+        _ => vec![],
+    }
+}

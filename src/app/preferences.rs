@@ -1,0 +1,81 @@
+//! What the specialist has set: language, light, hand, her sign, the desk's key, the largest code.
+//!
+//! Kept in the store as words; a word that is not known reads as the usual value.
+
+use crate::handover::VersionCap;
+use crate::words::Lang;
+
+/// The settings.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Preferences {
+    /// The language of the screens.
+    pub lang: Lang,
+    /// The night theme.
+    pub night: bool,
+    /// The pads under the left thumb.
+    pub left_handed: bool,
+    /// How the specialist signs.
+    pub specialist: String,
+    /// The desk's public key as it was typed.
+    pub desk_key: String,
+    /// The largest code that the desk's scanner reads.
+    pub cap: VersionCap,
+}
+
+impl Default for Preferences {
+    fn default() -> Self {
+        Self {
+            lang: Lang::En,
+            night: false,
+            left_handed: false,
+            specialist: String::new(),
+            desk_key: String::new(),
+            cap: VersionCap::default(),
+        }
+    }
+}
+
+/// The names under which settings are kept.
+pub const NAMES: [&str; 6] = [
+    "language",
+    "night",
+    "left_handed",
+    "specialist",
+    "desk_key",
+    "version_cap",
+];
+
+impl Preferences {
+    /// Reads settings through a function that finds one by name.
+    pub fn read(mut find: impl FnMut(&str) -> Option<String>) -> Self {
+        let usual = Self::default();
+        let mut yes = |name: &str| find(name).is_some_and(|word| word == "yes");
+        let (night, left_handed) = (yes("night"), yes("left_handed"));
+        Self {
+            lang: find("language")
+                .and_then(|tag| Lang::from_tag(&tag))
+                .unwrap_or(usual.lang),
+            night,
+            left_handed,
+            specialist: find("specialist").unwrap_or_default(),
+            desk_key: find("desk_key").unwrap_or_default(),
+            cap: VersionCap::ALL
+                .into_iter()
+                .find(|cap| find("version_cap") == Some(cap.version().to_string()))
+                .unwrap_or(usual.cap),
+        }
+    }
+
+    /// Each setting's name and the word under which it is kept.
+    pub fn words(&self) -> [(&'static str, String); 6] {
+        let yes = |is: bool| if is { "yes" } else { "no" }.to_owned();
+        [
+            (NAMES[0], self.lang.tag().to_owned()),
+            (NAMES[1], yes(self.night)),
+            (NAMES[2], yes(self.left_handed)),
+            (NAMES[3], self.specialist.clone()),
+            (NAMES[4], self.desk_key.clone()),
+            (NAMES[5], self.cap.version().to_string()),
+        ]
+    }
+}

@@ -1,0 +1,20 @@
+//! All that can happen on the settings screen.
+
+/// An event.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Event {
+    /// A language, by its place.
+    LanguageChosen(usize),
+    /// Day or night.
+    NightChosen(bool),
+    /// Left-handed or not.
+    LeftHandedChosen(bool),
+    /// The largest code, by its place.
+    CapChosen(usize),
+    /// The specialist's sign as typed.
+    SpecialistTyped(String),
+    /// The desk's key as typed.
+    DeskKeyTyped(String),
+    /// Back.
+    BackWanted,
+}

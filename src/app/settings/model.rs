@@ -1,0 +1,10 @@
+//! All that the settings screen remembers besides the settings themselves.
+
+use crate::handover::HandoverError;
+
+/// The model.
+#[derive(Debug, Clone, Default)]
+pub struct Model {
+    /// The desk's key as typed and refused, and why.
+    pub refused: Option<(String, HandoverError)>,
+}

@@ -1,0 +1,108 @@
+//! From the settings to their screen.
+
+use slint::Global;
+
+use crate::app::around::Around;
+use crate::app::handover::image_of;
+use crate::app::lists::list;
+use crate::app::ui;
+use crate::fault;
+use crate::handover::{Code, DeskPublic, VersionCap};
+use crate::words::{Lang, Words};
+
+use super::Model;
+
+/// The tablet's own key, as it is shown.
+pub struct TabletShown {
+    /// The code that the desk scans.
+    pub code: Code,
+    /// The six words.
+    pub words: String,
+}
+
+/// Draws the screen.
+pub fn render(
+    model: &Model,
+    around: &Around<'_>,
+    words: &Words,
+    tablet: &TabletShown,
+    window: &ui::AppWindow,
+) {
+    let screen = ui::SettingsAdapter::get(window);
+    let preferences = around.preferences;
+    let choice = |label: String, chosen: bool| ui::Choice {
+        label: label.into(),
+        chosen,
+    };
+    screen.set_languages(list(
+        Lang::ALL
+            .iter()
+            .map(|lang| choice(lang.own_name().to_owned(), *lang == preferences.lang)),
+    ));
+    screen.set_lights(list([
+        choice(words.say("settings-day"), !preferences.night),
+        choice(words.say("settings-night"), preferences.night),
+    ]));
+    screen.set_hands(list([
+        choice(words.say("settings-right"), !preferences.left_handed),
+        choice(words.say("settings-left"), preferences.left_handed),
+    ]));
+    screen.set_caps(list(VersionCap::ALL.iter().map(|cap| {
+        let version = i64::from(cap.version());
+        choice(
+            words.say_with("settings-cap", &[("version", version.into())]),
+            *cap == preferences.cap,
+        )
+    })));
+    screen.set_specialist(preferences.specialist.as_str().into());
+    desk(model, around, words, &screen);
+    screen.set_tablet_code(image_of(&tablet.code));
+    screen.set_tablet_words(tablet.words.as_str().into());
+    let fact = |label: &str, value: String| ui::FactRow {
+        label: words.say(label).into(),
+        value: value.into(),
+        quiet: "".into(),
+    };
+    let mark = around.policy.mark();
+    screen.set_about(list([
+        fact(
+            "settings-about-version",
+            env!("CARGO_PKG_VERSION").to_owned(),
+        ),
+        fact(
+            "settings-about-policy",
+            format!("{} {}", mark.name, mark.version),
+        ),
+        fact(
+            "settings-about-licence",
+            words.say("settings-about-licence-text"),
+        ),
+        fact(
+            "settings-about-fonts",
+            words.say("settings-about-fonts-text"),
+        ),
+        fact("settings-about-caution", words.say("frame-caution")),
+    ]));
+}
+
+fn desk(model: &Model, around: &Around<'_>, words: &Words, screen: &ui::SettingsAdapter<'_>) {
+    let kept = &around.preferences.desk_key;
+    let (typed, told) = match &model.refused {
+        Some((typed, error)) => {
+            let explained = fault::handover(error, words);
+            (
+                typed.clone(),
+                format!("{} {}", explained.happened, explained.now_do),
+            )
+        }
+        None => match DeskPublic::from_typed(kept) {
+            Ok(key) => (
+                kept.clone(),
+                words.say_with("settings-desk-words", &[("words", key.fingerprint().join(" ").into())]),
+            ),
+            Err(_) => (String::new(), words.say("settings-desk-none")),
+        },
+    };
+    screen.set_desk_key(typed.into());
+    screen.set_desk_told(told.into());
+}

@@ -1,0 +1,29 @@
+//! What the Ward screen may have done.
+
+use crate::app::deed::Deed;
+use crate::app::route::Route;
+use crate::record::PairId;
+
+/// An effect.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Effect {
+    /// Show a pair.
+    Show(PairId),
+    /// Show an empty form.
+    Form,
+    /// Go to the settings.
+    Settings,
+    /// Fill in the invented ward.
+    Demo,
+}
+
+impl From<Effect> for Deed {
+    fn from(effect: Effect) -> Self {
+        match effect {
+            Effect::Show(pair) => Self::ShowPair(pair),
+            Effect::Form => Self::ShowForm(None),
+            Effect::Settings => Self::Go(Route::Settings),
+            Effect::Demo => Self::FillDemo,
+        }
+    }
+}

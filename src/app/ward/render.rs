@@ -1,0 +1,77 @@
+//! From the model to the Ward screen.
+
+use slint::Global;
+
+use crate::app::around::Around;
+use crate::app::lists::list;
+use crate::app::{say, ui};
+use crate::words::Words;
+
+use super::{Line, Model};
+
+/// Draws the screen.
+pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
+    let screen = ui::WardAdapter::get(window);
+    let now = around.now.wall;
+    let count = |test: &dyn Fn(&Line) -> bool| {
+        i64::try_from(model.lines.iter().filter(|line| test(line)).count()).unwrap_or(0)
+    };
+    screen.set_title(words.say("ward-title").into());
+    screen.set_quiet(
+        words
+            .say_with(
+                "ward-count",
+                &[
+                    ("count", count(&|_| true).into()),
+                    (
+                        "due",
+                        count(&|line| {
+                            line.next_look
+                                .is_some_and(|due| due.utc_ms() <= now.utc_ms())
+                        })
+                        .into(),
+                    ),
+                    ("waiting", count(&|line| line.waiting).into()),
+                ],
+            )
+            .into(),
+    );
+    screen.set_offer_demo(model.loaded && model.lines.is_empty());
+    screen.set_rows(list(
+        model.lines.iter().map(|line| row(line, around, words)),
+    ));
+}
+
+fn row(line: &Line, around: &Around<'_>, words: &Words) -> ui::WardRow {
+    let now = around.now.wall;
+    let at = |id: &str, due| words.say_with(id, &[("time", say::time(words, due, now).into())]);
+    let due = if line.open.is_some() {
+        words.say("ward-visit-open")
+    } else if line.waiting {
+        words.say("ward-waiting-receipt")
+    } else {
+        match line.next_look {
+            Some(due) if due.utc_ms() <= now.utc_ms() => at("ward-due-now", due),
+            Some(due) => at("ward-due-at", due),
+            None if line.seen => words.say("ward-no-next-look"),
+            None => words.say("ward-not-seen"),
+        }
+    };
+    let why = line
+        .pair
+        .reasons
+        .iter()
+        .map(|reason| say::coded(words, "reason", reason.word()))
+        .collect::<Vec<_>>()
+        .join(", ");
+    ui::WardRow {
+        bed: line.pair.bed.as_str().into(),
+        initials: line.pair.initials.as_str().into(),
+        age: say::age(words, line.growth.age).into(),
+        change: say::change(words, &line.growth).into(),
+        due: due.into(),
+        why: why.into(),
+        review: line.review,
+        waiting: line.waiting,
+    }
+}

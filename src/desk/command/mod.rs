@@ -1,0 +1,191 @@
+//! The commands of `feedside-desk`: arguments in, lines out, exit code back.
+//!
+//! What the world gives (input, output, time, random bytes, variables) comes in as [`World`], so
+//! that a test can play a whole desk.
+
+mod arguments;
+mod enrol;
+mod folder;
+mod keys;
+mod listen;
+mod read;
+mod records;
+
+use std::ffi::OsString;
+use std::io::{Read, Write};
+
+use chrono::{DateTime, FixedOffset};
+use clap::Parser;
+
+use super::tell::refused;
+use super::{Desk, DeskError, Said, tell};
+use crate::handover::HandoverError;
+use crate::record::WallTime;
+use crate::words::{Lang, Words};
+use arguments::{Arguments, Command};
+
+/// What the commands take from outside.
+pub struct World<'a> {
+    /// What a scanner or a person types.
+    pub input: &'a mut dyn Read,
+    /// Answers.
+    pub out: &'a mut dyn Write,
+    /// What happened and what to do.
+    pub err: &'a mut dyn Write,
+    /// The wall clock.
+    pub now: &'a dyn Fn() -> DateTime<FixedOffset>,
+    /// Random bytes; `None` if the system gives none.
+    pub random: &'a dyn Fn() -> Option<[u8; 32]>,
+    /// An environment variable.
+    pub variable: &'a dyn Fn(&str) -> Option<OsString>,
+}
+
+/// Done.
+const DONE: u8 = 0;
+/// Refused or failed.
+const REFUSED: u8 = 1;
+/// Bad input.
+const BAD_INPUT: u8 = 2;
+
+/// Runs one command; gives the exit code: 0 done, 1 refused or failed, 2 bad input.
+pub fn run(arguments: impl IntoIterator<Item = OsString>, world: &mut World<'_>) -> u8 {
+    let arguments = match Arguments::try_parse_from(arguments) {
+        Ok(arguments) => arguments,
+        Err(told) => {
+            // Help and version come this way too.
+            let is_error = told.use_stderr();
+            let place: &mut dyn Write = if is_error { world.err } else { world.out };
+            let _ = write!(place, "{told}");
+            return if is_error { BAD_INPUT } else { DONE };
+        }
+    };
+    let lang = arguments.lang.unwrap_or_else(|| language(world));
+    let mut hand = Hand {
+        words: Words::new(lang),
+        world,
+        kept: 0,
+        worst: DONE,
+    };
+    match hand.run(arguments) {
+        Ok(()) => hand.worst,
+        Err(error) => {
+            hand.complain(&error);
+            exit_code(&error)
+        }
+    }
+}
+
+/// The language of the computer, if it is one of ours.
+fn language(world: &World<'_>) -> Lang {
+    ["LC_ALL", "LC_MESSAGES", "LANG"]
+        .iter()
+        .find_map(|name| (world.variable)(name).filter(|value| !value.is_empty()))
+        .and_then(|value| Lang::from_tag(&value.to_string_lossy()))
+        .unwrap_or_default()
+}
+
+const fn exit_code(error: &DeskError) -> u8 {
+    match error {
+        DeskError::CannotRead { .. }
+        | DeskError::NotAPicture { .. }
+        | DeskError::NoCode { .. }
+        | DeskError::NoTabletKey
+        | DeskError::Record(_)
+        | DeskError::Handover(HandoverError::NotOurs) => BAD_INPUT,
+        DeskError::Store(_)
+        | DeskError::Handover(_)
+        | DeskError::NotSetUp
+        | DeskError::NoSuchRecord { .. }
+        | DeskError::CannotWrite { .. }
+        | DeskError::WordsDiffer
+        | DeskError::NotConfirmed
+        | DeskError::NoRandom
+        | DeskError::NoClock
+        | DeskError::NoFolder
+        | DeskError::Input
+        | DeskError::NotLaidOut => REFUSED,
+    }
+}
+
+/// One command at work.
+struct Hand<'w, 'a> {
+    words: Words,
+    world: &'w mut World<'a>,
+    /// Records that are safe now.
+    kept: u32,
+    /// The worst exit code so far.
+    worst: u8,
+}
+
+impl Hand<'_, '_> {
+    fn run(&mut self, arguments: Arguments) -> Result<(), DeskError> {
+        let folder = match arguments.data {
+            Some(folder) => folder,
+            None => folder::default(self.world.variable).ok_or(DeskError::NoFolder)?,
+        };
+        let mut desk = Desk::open(&folder)?;
+        match arguments.command {
+            Command::Keys { what } => self.keys(&mut desk, what),
+            Command::Listen => self.listen(&mut desk),
+            Command::Read { files } => self.read(&mut desk, &files),
+            Command::Inbox => self.inbox(&desk),
+            Command::Show { id } => self.show(&desk, id),
+            Command::Export { id, form, out } => self.export(&desk, id, form, out),
+        }
+    }
+
+    fn now(&self) -> Result<WallTime, DeskError> {
+        WallTime::of((self.world.now)()).map_err(|_| DeskError::NoClock)
+    }
+
+    /// Writes an answer and lets it be seen at once.
+    fn print(&mut self, text: &str) -> Result<(), DeskError> {
+        self.world
+            .out
+            .write_all(text.as_bytes())
+            .and_then(|()| self.world.out.flush())
+            .map_err(|_| DeskError::CannotWrite {
+                file: "-".to_owned(),
+            })
+    }
+
+    fn line(&mut self, line: &str) -> Result<(), DeskError> {
+        self.print(&format!("{line}\n"))
+    }
+
+    fn complain(&mut self, error: &DeskError) {
+        let told = refused(error, &self.words);
+        let _ = self.world.err.write_all(told.as_bytes());
+        let _ = self.world.err.flush();
+    }
+
+    /// Tells the answers to scans: refusals on the error stream, the rest on the other.
+    fn told(&mut self, all: &[Said]) -> Result<(), DeskError> {
+        for said in all {
+            match said {
+                Said::Refused(error) => {
+                    self.complain(error);
+                    self.worst = self.worst.max(exit_code(error));
+                }
+                said => {
+                    self.kept += u32::from(matches!(said, Said::Kept(_)));
+                    self.print(&tell(said, &self.words))?;
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// Tells what is still missing of records begun.
+    fn missing(&mut self, desk: &Desk) {
+        for (_, count, missing) in desk.missing() {
+            let args = [
+                ("missing", super::tell::listed(&missing).into()),
+                ("count", i64::from(count).into()),
+            ];
+            let line = self.words.say_with("desk-still-missing", &args);
+            let _ = writeln!(self.world.err, "{line}");
+            self.worst = self.worst.max(REFUSED);
+        }
+    }
+}

@@ -1,0 +1,53 @@
+//! `inbox`, `show`, `export`: what is kept here, and how it leaves.
+
+use std::path::PathBuf;
+
+use super::Hand;
+use crate::desk::tell::inbox_lines;
+use crate::desk::{As, Desk, DeskError};
+
+impl Hand<'_, '_> {
+    pub(super) fn inbox(&mut self, desk: &Desk) -> Result<(), DeskError> {
+        let heads = desk.inbox().heads()?;
+        if heads.is_empty() {
+            let none = self.words.say("desk-inbox-none");
+            self.line(&none)?;
+        }
+        for head in heads {
+            self.print(&inbox_lines(&head, &self.words))?;
+        }
+        Ok(())
+    }
+
+    pub(super) fn show(&mut self, desk: &Desk, number: i64) -> Result<(), DeskError> {
+        let (page, unknown) = desk.page(number, &self.words)?;
+        self.print(&page)?;
+        for it in unknown {
+            let of = self.words.say(&format!("desk-unknown-{}", it.of));
+            let args = [("of", of.into()), ("word", it.word.into())];
+            let doubt = self.words.say_with("desk-unknown-word", &args);
+            self.line(&doubt)?;
+        }
+        Ok(())
+    }
+
+    pub(super) fn export(
+        &mut self,
+        desk: &Desk,
+        number: i64,
+        form: As,
+        out: Option<PathBuf>,
+    ) -> Result<(), DeskError> {
+        let text = desk.export_in(number, form, &self.words)?;
+        let Some(path) = out else {
+            return self.print(&text);
+        };
+        let file = path.file_name().unwrap_or(path.as_os_str());
+        let file = file.to_string_lossy().into_owned();
+        std::fs::write(&path, text).map_err(|_| DeskError::CannotWrite { file: file.clone() })?;
+        let written = self
+            .words
+            .say_with("desk-written", &[("file", file.into())]);
+        self.line(&written)
+    }
+}

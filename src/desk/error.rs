@@ -1,0 +1,116 @@
+//! What can go wrong at the desk, and its words.
+
+use crate::fault::{self, Explained};
+use crate::handover::HandoverError;
+use crate::record::RecordError;
+use crate::store::StoreError;
+use crate::words::{Arg, Words};
+
+/// Why the desk refused or failed.
+#[derive(Debug, thiserror::Error)]
+pub enum DeskError {
+    /// The inbox could not be opened, read or added to.
+    #[error("the inbox: {0}")]
+    Store(#[from] StoreError),
+    /// A scan, a record or a key was refused.
+    #[error("{0}")]
+    Handover(#[from] HandoverError),
+    /// A value was refused.
+    #[error("{0}")]
+    Record(#[from] RecordError),
+    /// This desk has no key of its own yet, so no record can be for it.
+    #[error("the desk has no key yet")]
+    NotSetUp,
+    /// No record of that number is here.
+    #[error("there is no record {number}")]
+    NoSuchRecord {
+        /// The number asked for.
+        number: i64,
+    },
+    /// A file cannot be read.
+    #[error("a file cannot be read")]
+    CannotRead {
+        /// Its name.
+        file: String,
+    },
+    /// A file is no picture.
+    #[error("a file is no picture")]
+    NotAPicture {
+        /// Its name.
+        file: String,
+    },
+    /// A picture has no code in it.
+    #[error("no code was found")]
+    NoCode {
+        /// Its name.
+        file: String,
+    },
+    /// A file cannot be written.
+    #[error("a file cannot be written")]
+    CannotWrite {
+        /// Its name.
+        file: String,
+    },
+    /// What was scanned is no tablet's key.
+    #[error("not a tablet's key")]
+    NoTabletKey,
+    /// The six words that were typed are not those of the key.
+    #[error("the words differ")]
+    WordsDiffer,
+    /// The person did not confirm the six words.
+    #[error("not confirmed")]
+    NotConfirmed,
+    /// The system gave no random numbers.
+    #[error("no random numbers")]
+    NoRandom,
+    /// The system's clock shows no possible time.
+    #[error("no possible time")]
+    NoClock,
+    /// No folder for the data is known.
+    #[error("no folder for the data")]
+    NoFolder,
+    /// The input broke off.
+    #[error("the input broke off")]
+    Input,
+    /// A record could not be laid out in the form asked for.
+    #[error("the record could not be laid out")]
+    NotLaidOut,
+}
+
+impl From<rusqlite::Error> for DeskError {
+    fn from(error: rusqlite::Error) -> Self {
+        Self::Store(error.into())
+    }
+}
+
+impl DeskError {
+    /// What happened and what to do now.
+    pub fn explained(&self, words: &Words) -> Explained {
+        let (name, args): (_, Vec<(&str, Arg)>) = match self {
+            Self::Store(error) => return fault::store(error, words),
+            Self::Handover(error) => return fault::handover(error, words),
+            Self::Record(error) => return fault::record(error, words),
+            Self::NotSetUp => ("desk-not-set-up", vec![]),
+            Self::NoSuchRecord { number } => {
+                ("desk-no-such-record", vec![("number", (*number).into())])
+            }
+            Self::CannotRead { file } => ("desk-cannot-read", vec![named(file)]),
+            Self::NotAPicture { file } => ("desk-not-a-picture", vec![named(file)]),
+            Self::NoCode { file } => ("desk-no-code", vec![named(file)]),
+            Self::CannotWrite { file } => ("desk-cannot-write", vec![named(file)]),
+            Self::NoTabletKey => ("desk-no-tablet-key", vec![]),
+            Self::WordsDiffer => ("desk-words-differ", vec![]),
+            Self::NotConfirmed => ("desk-not-confirmed", vec![]),
+            Self::NoRandom => ("desk-no-random", vec![]),
+            Self::NoClock => ("desk-no-clock", vec![]),
+            Self::NoFolder => ("desk-no-folder", vec![]),
+            Self::Input => ("desk-input", vec![]),
+            Self::NotLaidOut => ("desk-not-laid-out", vec![]),
+        };
+        Explained::of(name, &args, words)
+    }
+}
+
+fn named(file: &str) -> (&'static str, Arg) {
+    ("file", file.into())
+}

@@ -1,0 +1,92 @@
+//! A kept record to what leaves the desk: FHIR, a table, the note, and the page to be read.
+
+use super::inbox::KeptRecord;
+use super::table::{self, UnknownWord};
+use super::{Desk, DeskError};
+use crate::growth;
+use crate::record::fold;
+use crate::report::{Computed, Facts, Handover, RuleVersions, csv, fhir, note, plain};
+use crate::words::{Lang, Words};
+
+/// The form in which a record leaves the desk.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, clap::ValueEnum)]
+pub enum As {
+    /// A FHIR R4 transaction bundle, as JSON.
+    Fhir,
+    /// A table of facts, RFC 4180.
+    Csv,
+    /// The note: one line of plain text.
+    Note,
+}
+
+/// The facts of a kept record, and the words in it that this version does not know.
+pub fn facts(record: &KeptRecord) -> (Facts, Vec<UnknownWord>) {
+    let handed = &record.handed;
+    let folded = fold(&handed.visit.journal);
+    let told = table::computed(handed);
+    // Figures of weight and output do not travel: they are computed here, from what was seen, as
+    // of the last thing seen, and carry this program's version.
+    let rule_versions = RuleVersions {
+        growth: growth::RULE_VERSION.to_owned(),
+        ..RuleVersions::from(handed.rule_versions.clone())
+    };
+    let entries = handed.visit.journal.entries().iter().rev();
+    let until = entries
+        .map(|entry| (entry.wall, entry.what.is_after_signing()))
+        .find(|(_, is_after)| !is_after)
+        .map_or(handed.visit.began, |(wall, _)| wall);
+    let figures = growth::of(&handed.pair, &folded.weighings, until);
+    let computed = Computed {
+        rhythms: &told.rhythms,
+        growth: Some(&figures),
+        judged: &told.judged,
+        policy: &handed.policy,
+        rule_versions: &rule_versions,
+    };
+    let facts =
+        Facts::of(&handed.pair, &handed.visit, &folded, &computed).with_handover(Handover {
+            transfer: Some(record.transfer.to_string()),
+            sealed_sha256: Some(record.sealed_sha256),
+            tablet_key: Some(record.tablet.to_string()),
+            cose_sign1: Some(record.signed.clone()),
+        });
+    (facts, told.unknown)
+}
+
+impl Desk {
+    /// A record in the form asked for, in English.
+    ///
+    /// # Errors
+    /// [`DeskError::NoSuchRecord`]; as [`DeskError`].
+    pub fn export(&self, number: i64, form: As) -> Result<String, DeskError> {
+        self.export_in(number, form, &Words::new(Lang::En))
+    }
+
+    /// As [`Desk::export`], with the words of the note in a language.
+    ///
+    /// # Errors
+    /// As [`Desk::export`].
+    pub fn export_in(&self, number: i64, form: As, words: &Words) -> Result<String, DeskError> {
+        let (facts, _) = facts(&self.inbox().record(number)?);
+        match form {
+            As::Fhir => serde_json::to_string_pretty(&fhir::bundle(&facts))
+                .map(|json| json + "\n")
+                .map_err(|_| DeskError::NotLaidOut),
+            As::Csv => Ok(csv::write(&facts)),
+            As::Note => Ok(note::text(&facts, words) + "\n"),
+        }
+    }
+
+    /// A record as a page to be read, and the words in it that this version does not know.
+    ///
+    /// # Errors
+    /// As [`Desk::export`].
+    pub fn page(
+        &self,
+        number: i64,
+        words: &Words,
+    ) -> Result<(String, Vec<UnknownWord>), DeskError> {
+        let (facts, unknown) = facts(&self.inbox().record(number)?);
+        Ok((plain::text(&facts, words), unknown))
+    }
+}

@@ -1,0 +1,1 @@
+SELECT number FROM record WHERE sealed_sha256 = ?1

@@ -1,0 +1,1 @@
+SELECT opened, desk, sealed_sha256, transfer FROM record WHERE number = ?1

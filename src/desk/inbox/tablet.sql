@@ -1,0 +1,1 @@
+SELECT public, name FROM tablet WHERE kid = ?1

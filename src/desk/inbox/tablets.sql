@@ -1,0 +1,2 @@
+SELECT public, name, enrolled_utc_ms, enrolled_offset_min FROM tablet
+ORDER BY enrolled_utc_ms, kid

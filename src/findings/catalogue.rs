@@ -1,0 +1,26 @@
+//! The catalogue: every rule, in families by subject.
+
+use super::{Rule, baby, feeds, mother, nipple, output, pain, rhythm, signs, weight};
+
+/// The families in the order in which they are shown; each a word and its rules.
+pub const FAMILIES: &[(&str, &[Rule])] = &[
+    ("baby", baby::RULES),
+    ("mother", mother::RULES),
+    ("weight", weight::RULES),
+    ("output", output::RULES),
+    ("feeds", feeds::RULES),
+    ("signs", signs::RULES),
+    ("rhythm", rhythm::RULES),
+    ("pain", pain::RULES),
+    ("nipple", nipple::RULES),
+];
+
+/// Every rule, family by family.
+pub fn catalogue() -> impl Iterator<Item = &'static Rule> {
+    FAMILIES.iter().flat_map(|(_, rules)| rules.iter())
+}
+
+/// A rule by its id.
+pub fn rule(id: &str) -> Option<&'static Rule> {
+    catalogue().find(|rule| rule.id == id)
+}

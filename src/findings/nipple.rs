@@ -1,0 +1,190 @@
+//! Rules about nipple and breast, before and after.
+
+use super::rule::Verdict;
+use super::scene::{Scene, held_if, lacks};
+use super::{CallWhom, Level, Missing, Rule};
+use crate::record::{
+    Adjustment, BreastAfter, BreastBefore, BreastState, NippleAfter, NippleBefore, PlanWhat,
+};
+
+/// The rules, gravest first.
+pub(super) const RULES: &[Rule] = &[
+    Rule::new("nipple-damaged", Level::ActToday, "kent-2015", damaged)
+        .tries(&[Adjustment::AttachAgain, Adjustment::ChangeHold])
+        .plans(&[
+            PlanWhat::NippleCare,
+            PlanWhat::WorkOnAttachment,
+            PlanWhat::WatchNextFeed,
+        ])
+        .calls(CallWhom::FeedingTeam),
+    Rule::new(
+        "nipple-misshapen",
+        Level::ActToday,
+        "common-practice",
+        misshapen,
+    )
+    .tries(&[Adjustment::AttachAgain, Adjustment::ChinFirst])
+    .plans(&[PlanWhat::WorkOnAttachment, PlanWhat::WatchNextFeed]),
+    Rule::new(
+        "nipple-blanched",
+        Level::ActToday,
+        "common-practice",
+        blanched,
+    )
+    .tries(&[Adjustment::AttachAgain, Adjustment::ChinFirst])
+    .plans(&[PlanWhat::WorkOnAttachment, PlanWhat::NippleCare]),
+    Rule::new(
+        "breast-red",
+        Level::ActToday,
+        "abm-36",
+        breast::<{ BreastState::Red as usize }>,
+    )
+    .plans(&[PlanWhat::FeedOften])
+    .calls(CallWhom::MidwifeInCharge),
+    Rule::new(
+        "breast-lump",
+        Level::ActToday,
+        "abm-36",
+        breast::<{ BreastState::Lump as usize }>,
+    )
+    .plans(&[PlanWhat::FeedOften])
+    .calls(CallWhom::MidwifeInCharge),
+    Rule::new(
+        "breast-engorged",
+        Level::ActToday,
+        "abm-36",
+        breast::<{ BreastState::Engorged as usize }>,
+    )
+    .tries(&[Adjustment::SoftenFirst])
+    .plans(&[PlanWhat::FeedOften]),
+    Rule::new("nipple-sore", Level::KeepWatching, "common-practice", sore)
+        .tries(&[Adjustment::AttachAgain])
+        .plans(&[PlanWhat::NippleCare, PlanWhat::WorkOnAttachment]),
+    Rule::new("nipple-flat", Level::KeepWatching, "common-practice", flat)
+        .tries(&[Adjustment::SoftenFirst, Adjustment::ChangeHold])
+        .plans(&[PlanWhat::WatchNextFeed]),
+    Rule::new(
+        "breast-not-softer",
+        Level::KeepWatching,
+        "common-practice",
+        not_softer,
+    )
+    .tries(&[Adjustment::Compress])
+    .plans(&[PlanWhat::WatchNextFeed, PlanWhat::CountNappies]),
+    Rule::new(
+        "nipple-rounded",
+        Level::GoingWell,
+        "common-practice",
+        rounded,
+    ),
+    Rule::new("breast-softer", Level::GoingWell, "common-practice", softer),
+];
+
+/// A mother's two sides: what was seen on one says nothing of the other.
+const SIDES: usize = 2;
+
+/// Whether some side before a feed fits; lacking if none does and a side was not looked at.
+fn side_before(
+    scene: &Scene<'_>,
+    missing: Missing,
+    fits: impl Fn(&BreastBefore) -> bool,
+) -> Verdict {
+    let looked = &scene.visit.breasts_before;
+    if looked.iter().any(fits) {
+        held_if(true, &[])
+    } else if looked.len() < SIDES {
+        lacks(missing)
+    } else {
+        Verdict::NotHeld
+    }
+}
+
+fn before(scene: &Scene<'_>, fits: impl Fn(NippleBefore) -> bool) -> Verdict {
+    side_before(scene, Missing::NippleBefore, |it| fits(it.nipple))
+}
+
+/// Whether some nipple after a feed fits; lacking if none does and some was not looked at.
+fn after(scene: &Scene<'_>, fits: impl Fn(NippleAfter) -> bool) -> Verdict {
+    let feeds = &scene.visit.feeds;
+    if feeds.is_empty() {
+        return lacks(Missing::Feed);
+    }
+    if feeds.iter().filter_map(|it| it.nipple_after).any(fits) {
+        return held_if(true, &[]);
+    }
+    if feeds.iter().any(|it| it.nipple_after.is_none()) {
+        return lacks(Missing::NippleAfter);
+    }
+    Verdict::NotHeld
+}
+
+/// Before or after; lacking if neither holds and either is lacking.
+fn damaged(scene: &Scene<'_>) -> Verdict {
+    let broken = |it| matches!(it, NippleBefore::Cracked | NippleBefore::Bleeding);
+    match (
+        before(scene, broken),
+        after(scene, |it| it == NippleAfter::Damaged),
+    ) {
+        (held @ Verdict::Held(_), _) | (_, held @ Verdict::Held(_)) => held,
+        (Verdict::Lacks(mut one), Verdict::Lacks(two)) => {
+            one.extend(two);
+            Verdict::Lacks(one)
+        }
+        (lacking @ Verdict::Lacks(_), _) | (_, lacking @ Verdict::Lacks(_)) => lacking,
+        _ => Verdict::NotHeld,
+    }
+}
+
+fn sore(scene: &Scene<'_>) -> Verdict {
+    before(scene, |it| it == NippleBefore::Sore)
+}
+
+fn flat(scene: &Scene<'_>) -> Verdict {
+    before(scene, |it| {
+        matches!(it, NippleBefore::Flat | NippleBefore::Inverted)
+    })
+}
+
+fn misshapen(scene: &Scene<'_>) -> Verdict {
+    after(scene, |it| {
+        matches!(it, NippleAfter::Flattened | NippleAfter::Creased)
+    })
+}
+
+fn blanched(scene: &Scene<'_>) -> Verdict {
+    after(scene, |it| it == NippleAfter::Blanched)
+}
+
+/// Every feed's nipple was looked at and is rounded.
+fn rounded(scene: &Scene<'_>) -> Verdict {
+    match after(scene, |it| it != NippleAfter::Rounded) {
+        Verdict::Held(_) => Verdict::NotHeld,
+        Verdict::NotHeld => held_if(true, &[]),
+        lacking => lacking,
+    }
+}
+
+fn breast<const STATE: usize>(scene: &Scene<'_>) -> Verdict {
+    let state = BreastState::ALL[STATE];
+    side_before(scene, Missing::BreastBefore, |it| it.breast == state)
+}
+
+/// The breast after the last feed.
+fn breast_after(scene: &Scene<'_>, state: BreastAfter) -> Verdict {
+    let Some(feed) = scene.visit.feeds.last() else {
+        return lacks(Missing::Feed);
+    };
+    match feed.breast_after {
+        Some(felt) if felt == state => held_if(true, &[]),
+        Some(BreastAfter::Unclear) | None => lacks(Missing::BreastAfter),
+        Some(_) => Verdict::NotHeld,
+    }
+}
+
+fn not_softer(scene: &Scene<'_>) -> Verdict {
+    breast_after(scene, BreastAfter::Unchanged)
+}
+
+fn softer(scene: &Scene<'_>) -> Verdict {
+    breast_after(scene, BreastAfter::Softer)
+}

@@ -1,0 +1,172 @@
+//! Rules about pain over time. The first seconds after the baby goes on are apart: some feel pain
+//! then that goes (about 20 seconds, common practice).
+
+use super::rule::Verdict;
+use super::scene::{FIRST_SECONDS_MS, Scene, held_if, lacks, late_pains, scored_pains};
+use super::{CallWhom, Level, Limit, Missing, Rule, Unit};
+use crate::record::{Adjustment, Feed, PlanWhat};
+
+const BETTER: &[Adjustment] = &[
+    Adjustment::AttachAgain,
+    Adjustment::ChinFirst,
+    Adjustment::CloserIn,
+    Adjustment::ChangeHold,
+];
+
+/// The rules, gravest first.
+pub(super) const RULES: &[Rule] = &[
+    Rule::new("pain-severe", Level::ActToday, "common-practice", severe)
+        .shows(&[("score", Unit::Score), ("limit", Unit::Score)])
+        .tries(BETTER)
+        .plans(&[
+            PlanWhat::WorkOnAttachment,
+            PlanWhat::NippleCare,
+            PlanWhat::WatchNextFeed,
+        ])
+        .calls(CallWhom::FeedingTeam),
+    Rule::new(
+        "pain-through-feed",
+        Level::ActToday,
+        "kent-2015",
+        through_feed,
+    )
+    .shows(&[("score", Unit::Score), ("seconds", Unit::Second)])
+    .tries(BETTER)
+    .plans(&[
+        PlanWhat::WorkOnAttachment,
+        PlanWhat::NippleCare,
+        PlanWhat::WatchNextFeed,
+    ])
+    .calls(CallWhom::FeedingTeam),
+    Rule::new("pain-at-end", Level::ActToday, "kent-2015", at_end)
+        .shows(&[("score", Unit::Score), ("limit", Unit::Score)])
+        .tries(BETTER)
+        .plans(&[PlanWhat::WorkOnAttachment, PlanWhat::NippleCare]),
+    Rule::new(
+        "pain-beyond-start",
+        Level::KeepWatching,
+        "common-practice",
+        beyond_start,
+    )
+    .shows(&[("score", Unit::Score), ("limit", Unit::Score)])
+    .tries(BETTER)
+    .plans(&[PlanWhat::WorkOnAttachment]),
+    Rule::new("pain-settled", Level::GoingWell, "common-practice", settled)
+        .shows(&[("before", Unit::Score), ("after", Unit::Score)]),
+    Rule::new("pain-none", Level::GoingWell, "common-practice", none),
+];
+
+/// A severe score on the 0 to 10 scale (7 to 10; from memory).
+const SEVERE_FROM: i64 = 7;
+/// Pain goes on through a feed if it was told over at least so long, in milliseconds (common
+/// practice).
+const THROUGH_LEAST_MS: u64 = 120_000;
+
+fn feeds<'a>(scene: &'a Scene<'_>) -> Result<&'a [Feed], Verdict> {
+    if scene.visit.feeds.is_empty() {
+        Err(lacks(Missing::Feed))
+    } else {
+        Ok(&scene.visit.feeds)
+    }
+}
+
+/// The highest score that a look at one feed gives, over all feeds; lacking if no feed has pain
+/// told after its first seconds.
+fn highest(scene: &Scene<'_>, look: impl Fn(&Feed, &[(u64, i64)]) -> Option<Vec<i64>>) -> Verdict {
+    let feeds = match feeds(scene) {
+        Ok(feeds) => feeds,
+        Err(verdict) => return verdict,
+    };
+    let late: Vec<_> = feeds.iter().map(|feed| (feed, late_pains(feed))).collect();
+    let held = late
+        .iter()
+        .filter_map(|(feed, pains)| look(feed, pains))
+        .max_by_key(|numbers| numbers.first().copied());
+    match held {
+        Some(numbers) => Verdict::Held(numbers),
+        // Each feed has to have told before all of them are said to be free of it.
+        None if late.iter().any(|(_, pains)| pains.is_empty()) => lacks(Missing::Pain),
+        None => Verdict::NotHeld,
+    }
+}
+
+fn top(pains: &[(u64, i64)]) -> Option<i64> {
+    pains.iter().map(|(_, score)| *score).max()
+}
+
+/// Told at least twice, far enough apart, and never below the limit between.
+fn goes_through(pains: &[(u64, i64)], from: i64) -> Option<u64> {
+    let (first, last) = (pains.first()?, pains.last()?);
+    let over = last.0.saturating_sub(first.0);
+    let through = THROUGH_LEAST_MS <= over && pains.iter().all(|(_, score)| from <= *score);
+    through.then_some(over)
+}
+
+fn severe(scene: &Scene<'_>) -> Verdict {
+    highest(scene, |_, pains| {
+        let score = top(pains).filter(|score| SEVERE_FROM <= *score)?;
+        Some(vec![score, SEVERE_FROM])
+    })
+}
+
+fn through_feed(scene: &Scene<'_>) -> Verdict {
+    let from = scene.limit(Limit::PainFrom);
+    highest(scene, |_, pains| {
+        let over = goes_through(pains, from)?;
+        Some(vec![top(pains)?, i64::try_from(over / 1000).unwrap_or(0)])
+    })
+}
+
+fn beyond_start(scene: &Scene<'_>) -> Verdict {
+    let from = scene.limit(Limit::PainFrom);
+    highest(scene, |_, pains| {
+        if goes_through(pains, from).is_some() {
+            return None;
+        }
+        let score = top(pains).filter(|score| from <= *score)?;
+        Some(vec![score, from])
+    })
+}
+
+fn at_end(scene: &Scene<'_>) -> Verdict {
+    let from = scene.limit(Limit::PainEnd);
+    highest(scene, |feed, pains| {
+        let (_, score) = pains.last().filter(|(_, score)| from <= *score)?;
+        feed.ended.map(|_| vec![*score, from])
+    })
+}
+
+/// In the last feed: pain at first, and below the limit when last told.
+fn settled(scene: &Scene<'_>) -> Verdict {
+    let from = scene.limit(Limit::PainFrom);
+    last_feed(scene, |feed, pains| {
+        let at_first = scored_pains(feed)
+            .into_iter()
+            .filter(|(since_on, _, _)| *since_on <= FIRST_SECONDS_MS)
+            .map(|(_, _, score)| score)
+            .max();
+        let last = pains.last().map_or(0, |(_, score)| *score);
+        let before = at_first.max(top(pains)).unwrap_or(0);
+        held_if(from <= before && last < from, &[before, last])
+    })
+}
+
+/// In the last feed: told, and always below the limit.
+fn none(scene: &Scene<'_>) -> Verdict {
+    let from = scene.limit(Limit::PainFrom);
+    last_feed(scene, |feed, _| {
+        let all = scored_pains(feed);
+        held_if(all.iter().all(|(_, _, score)| *score < from), &[])
+    })
+}
+
+fn last_feed(scene: &Scene<'_>, look: impl Fn(&Feed, &[(u64, i64)]) -> Verdict) -> Verdict {
+    let Some(feed) = scene.visit.feeds.last() else {
+        return lacks(Missing::Feed);
+    };
+    let pains = late_pains(feed);
+    if pains.is_empty() {
+        return lacks(Missing::Pain);
+    }
+    look(feed, &pains)
+}

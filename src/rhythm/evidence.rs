@@ -1,0 +1,90 @@
+//! How well what was seen fits each phase, given the feed's own numbers.
+
+use super::own::Own;
+use super::parameter::{
+    ODD_GAP_SHARE, PHASES, RATE_WEIGHT, REST_EVIDENCE_WEIGHT, REST_MS_CEILING, REST_SPREAD,
+};
+
+/// The most missed sucks in a row that a gap within a run can hide.
+const MISSED_MOST: usize = 3;
+
+/// A gap within a run, seen by one phase.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub(super) struct GapFit {
+    /// How well it fits: its density, softened.
+    pub(super) fit: f64,
+    /// Sucks that it spans, one and those missed, expected.
+    pub(super) sucks: f64,
+    /// Square of its departure from the mean, relative, for one suck.
+    pub(super) square: f64,
+}
+
+/// How a gap within a run fits one phase: it spans one suck, or two to four with those between
+/// missed, or fits nothing. Departures of the sucks that it spans add up.
+pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
+    let mean = own.gap_ms[phase];
+    let spread = own.gap_spread * mean;
+    let relative = gap_ms / mean;
+    let mut share = 1.0 - own.missed;
+    let odd = ODD_GAP_SHARE / REST_MS_CEILING as f64;
+    // What fits nothing counts as one suck of usual spread.
+    let mut all = odd;
+    let mut sucks = odd;
+    let mut square = odd * own.gap_spread * own.gap_spread;
+    let mut count = 1.0_f64;
+    for _ in 0..=MISSED_MOST {
+        let deviation = (relative - count) * mean / spread;
+        let variance = count;
+        let density = share * (-0.5 * deviation * deviation / variance).exp()
+            / (spread * variance.sqrt() * ROOT_TWO_PI);
+        all += density;
+        sucks += density * count;
+        square += density * (relative - count) * (relative - count) / variance;
+        share *= own.missed;
+        count += 1.0;
+    }
+    GapFit {
+        fit: (RATE_WEIGHT * all.ln()).exp(),
+        sucks: sucks / all,
+        square: square / all,
+    }
+}
+
+const ROOT_TWO_PI: f64 = 2.506_628_274_631_000_5;
+
+/// How well a suck with so many swallows fits each phase.
+pub(super) fn swallows(own: &Own, swallows: u8) -> [f64; PHASES] {
+    match swallows {
+        0 => own.swallow.map(|share| 1.0 - share),
+        1 => own.swallow,
+        // More swallows than sucks: milk comes faster still.
+        _ => own.swallow.map(|share| share * share),
+    }
+}
+
+/// How well a suck that is followed by no rest fits each phase.
+pub(super) fn no_rest(own: &Own) -> [f64; PHASES] {
+    own.rest_chance
+        .map(|chance| 1.0 - chance * REST_EVIDENCE_WEIGHT)
+}
+
+/// How well a suck that is followed by a rest fits each phase.
+pub(super) fn rest(own: &Own, rest_ms: f64) -> [f64; PHASES] {
+    let ln_ms = rest_ms.ln();
+    std::array::from_fn(|phase| {
+        let deviation = (ln_ms - own.rest_ln_ms[phase]) / REST_SPREAD;
+        (REST_EVIDENCE_WEIGHT * (own.rest_chance[phase].ln() - 0.5 * deviation * deviation)).exp()
+    })
+}
+
+/// How probable it is that a time with no tap is a rest and not missed taps, 0 to 1.
+pub(super) fn rest_probability(own: &Own, phases: &[f64; PHASES], silent_ms: f64) -> f64 {
+    let mut rest = 0.0;
+    let mut sucking = 0.0;
+    for (phase, weight) in phases.iter().enumerate() {
+        let missed = (silent_ms / own.gap_ms[phase] - 0.5).max(0.0).floor();
+        rest += weight * own.rest_chance[phase];
+        sucking += weight * (1.0 - own.rest_chance[phase]) * own.missed.powf(missed);
+    }
+    rest / (rest + sucking).max(1e-300)
+}

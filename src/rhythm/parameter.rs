@@ -1,0 +1,109 @@
+//! Every number that the model stands on, with unit and source. No arithmetic.
+//!
+//! They are where a feed starts from; `own` moves the rates, the swallowing, the misses, the runs
+//! and the rests towards what the feed itself shows.
+
+/// The three phases that sucks lie in, as indices: quick, flow, flutter.
+pub(super) const QUICK: usize = 0;
+/// See [`QUICK`].
+pub(super) const FLOW: usize = 1;
+/// See [`QUICK`].
+pub(super) const FLUTTER: usize = 2;
+/// How many sucking phases there are.
+pub(super) const PHASES: usize = 3;
+
+/// Two taps closer than this are one jaw movement, tapped twice, in milliseconds. Sucks at the
+/// breast come about 560 ms apart (Hartmann, McClellan and others 2011, FASEB J 25 suppl 589.1) and
+/// a hand follows a beat down to about 100 to 120 ms (Repp 2005, Psychon Bull Rev 12:969, from
+/// memory); the value between is common practice.
+pub const DOUBLED_MS: u64 = 150;
+
+/// A rest is a gap of more than so many of the feed's usual gaps. A gap of two missed taps is
+/// three usual gaps, and stays in its run; common practice.
+pub const REST_GAPS: f64 = 3.4;
+/// A gap of no more than this is never a rest, in milliseconds. A pause is a gap of more than 2 s
+/// (from memory, the usual definition in work on nutritive sucking).
+pub const REST_MS_FLOOR: u64 = 2_000;
+/// A gap of more than this is always a rest, in milliseconds. Common practice.
+pub const REST_MS_CEILING: u64 = 4_000;
+
+/// The usual gap before a feed has shown its own, in milliseconds: between 560 (107 a minute) and
+/// 667 (90 a minute), Hartmann and others 2011.
+pub(super) const USUAL_GAP_MS: u64 = 610;
+/// How many gaps that starting value is worth.
+pub(super) const USUAL_GAP_WEIGHT: u32 = 8;
+
+/// Mean gap between sucks within a run, in milliseconds. Quick and flow: 107 and 90 sucks a minute
+/// (Hartmann and others 2011). Flutter: the rate rises late in a feed (Drewett and Woolridge 1979,
+/// Early Hum Dev 3:315, from memory, direction only).
+pub(super) const GAP_MS: [f64; PHASES] = [60_000.0 / 107.0, 60_000.0 / 90.0, 60_000.0 / 110.0];
+/// How much babies differ in rate, one standard deviation of the logarithm. Common practice.
+pub(super) const GAP_BABY_SPREAD: f64 = 0.15;
+/// How much a phase's rate departs from what the baby's other phases say, likewise.
+pub(super) const GAP_PHASE_SPREAD: f64 = 0.07;
+/// Spread of the gaps within a run about their mean, relative, a hand's unsteadiness included:
+/// 30 to 60 ms a tap (Repp 2005, from memory) is 8 to 14 % of a gap, and the jaw's own adds 10 %.
+pub(super) const GAP_SPREAD: f64 = 0.15;
+/// How many gaps that starting value is worth.
+pub(super) const GAP_SPREAD_WEIGHT: f64 = 20.0;
+/// How much of the rate's evidence is taken, 0 to 1. The rate wanders slowly, so that gaps repeat
+/// each other's evidence; and the contrast between the phases is small.
+pub(super) const RATE_WEIGHT: f64 = 0.6;
+/// A gap that fits nothing: its share, spread evenly up to [`REST_MS_CEILING`].
+pub(super) const ODD_GAP_SHARE: f64 = 0.01;
+
+/// Share of sucks that carry a swallow that was noticed. 2.5 sucks a swallow in flow, 6.7 before
+/// it (Hartmann and others 2011); about one swallow in eight goes unnoticed (common practice, no
+/// published figure). Flutter is taken a little below quick sucks (common practice).
+pub(super) const SWALLOW: [f64; PHASES] = [0.88 / 6.7, 0.88 / 2.5, 0.88 / 8.5];
+/// How much babies differ in swallowing, one standard deviation of the log odds: the ranges 1.3
+/// to 8.7 and 2.5 to 23 of Hartmann and others 2011, read as plus and minus two.
+pub(super) const SWALLOW_BABY_SPREAD: f64 = 0.5;
+/// How much a phase's swallowing departs from what the baby's other phases say, likewise.
+pub(super) const SWALLOW_PHASE_SPREAD: f64 = 0.2;
+
+/// Share of sucks that the hand misses: 0 to 15 % (common practice, no published figure).
+pub(super) const MISSED: f64 = 0.07;
+/// How many sucks that starting value is worth.
+pub(super) const MISSED_WEIGHT: f64 = 60.0;
+
+/// Chance that a rest follows a suck. About 10 sucks a run before the milk flows (Martens and
+/// others 2020, pacifier, 3 months: 9.60); longer runs in flow (Wolff 1968, Pediatrics 42:943) and
+/// shorter ones late in a feed (Drewett and Woolridge 1979), both from memory.
+pub(super) const REST_CHANCE: [f64; PHASES] = [1.0 / 9.0, 1.0 / 15.0, 1.0 / 5.0];
+/// How many sucks that starting value is worth.
+pub(super) const REST_CHANCE_WEIGHT: f64 = 40.0;
+/// Median rest, in milliseconds: 3 to 9 s (from Martens and others 2020), longer late in a feed.
+pub(super) const REST_MS: [f64; PHASES] = [5_000.0, 4_500.0, 8_500.0];
+/// Spread of rests, one standard deviation of the logarithm: "interburst variation high" (Hack and
+/// others 1985, Early Hum Dev 11:133); the value is common practice.
+pub(super) const REST_SPREAD: f64 = 0.65;
+/// How many rests the starting median is worth.
+pub(super) const REST_WEIGHT: f64 = 6.0;
+/// How much of the evidence of runs and rests is taken, 0 to 1: soft, as they vary with much else.
+pub(super) const REST_EVIDENCE_WEIGHT: f64 = 0.7;
+
+/// Mean time to the first flow, in milliseconds (Kent and others 2003, J Hum Lact 19:179, from
+/// memory: about 56 s), for most feeds.
+pub(super) const FIRST_FLOW_MS: f64 = 60_000.0;
+/// Share of feeds where it comes late or never, and their mean time to it, in milliseconds.
+/// Common practice.
+pub(super) const LATE_FLOW_SHARE: f64 = 0.15;
+/// See [`LATE_FLOW_SHARE`].
+pub(super) const LATE_FLOW_MS: f64 = 480_000.0;
+/// Mean length of one flow, in milliseconds: 45 s to 3.5 min (Gardner and others 2015, BMC
+/// Pregnancy Childbirth 15:156).
+pub(super) const FLOW_MS: f64 = 120_000.0;
+/// Mean time between two flows, in milliseconds. Common practice.
+pub(super) const BETWEEN_FLOWS_MS: f64 = 90_000.0;
+/// Chance that another flow follows a flow: 2.5 ejections a feed (Ramsay and others 2004,
+/// Pediatrics 113:361) make three in five.
+pub(super) const FLOW_AGAIN: f64 = 0.6;
+/// Mean time in flutter before the milk flows again, in milliseconds: rarely. Common practice.
+pub(super) const FLUTTER_MS: f64 = 500_000.0;
+/// Chance that a baby put back on after being off starts again with quick sucks. Common practice.
+pub(super) const STARTS_AGAIN: f64 = 0.4;
+
+/// Live, the phase shown changes only when another is at least so probable. This keeps it calm
+/// and costs a few sucks of delay.
+pub(super) const SWITCH_AT: f64 = 0.75;

@@ -1,0 +1,1 @@
+SELECT value FROM setting WHERE name = ?1

@@ -1,0 +1,1 @@
+SELECT bytes FROM key_material WHERE name = ?1

@@ -1,0 +1,1 @@
+SELECT id FROM visit WHERE signed = 0 ORDER BY number DESC LIMIT 1

@@ -1,0 +1,242 @@
+//! The whole program without a process: arguments, input, time and random bytes in; lines and exit
+//! code out. Source: the project's own commands (exit codes 0 done, 1 refused or failed, 2 bad input).
+
+use std::ffi::OsString;
+use std::path::Path;
+
+use feedside::desk::command::{World, run};
+use feedside::handover::DeskPublic;
+use image::{DynamicImage, GrayImage};
+
+use super::{now, packed, tablet};
+use crate::store::Folder;
+
+struct Ran {
+    code: u8,
+    out: String,
+    err: String,
+}
+
+fn desk(data: &Path, arguments: &[&str], input: &str) -> Ran {
+    let (mut out, mut err) = (Vec::new(), Vec::new());
+    let mut input = input.as_bytes();
+    let given = ["feedside-desk", "--lang", "en", "--data"].map(OsString::from);
+    let given = given
+        .into_iter()
+        .chain([data.as_os_str().to_owned()])
+        .chain(arguments.iter().map(OsString::from));
+    let code = run(
+        given,
+        &mut World {
+            input: &mut input,
+            out: &mut out,
+            err: &mut err,
+            now: &|| now().local(),
+            random: &|| Some([5; 32]),
+            variable: &|_| None,
+        },
+    );
+    Ran {
+        code,
+        out: String::from_utf8(out).unwrap(),
+        err: String::from_utf8(err).unwrap(),
+    }
+}
+
+/// Makes the key and enrols the tablet by commands alone.
+fn set_up(data: &Path) -> DeskPublic {
+    let made = desk(data, &["keys", "new"], "");
+    assert_eq!(made.code, 0, "{}", made.err);
+    let typed = made.out.lines().nth(2).unwrap();
+    let public = DeskPublic::from_typed(typed).unwrap();
+    assert!(made.out.contains(&public.fingerprint().join(" ")));
+
+    let six = tablet().public().fingerprint().join(" ");
+    let code = tablet().public().to_code_text() + "\n";
+    let arguments = ["keys", "enrol", "--name", "Tablet 1", "--words", &six];
+    let enrolled = desk(data, &arguments, &code);
+    assert_eq!(enrolled.code, 0, "{}", enrolled.err);
+    public
+}
+
+#[test]
+fn a_whole_day_at_the_desk() {
+    let folder = Folder::new("desk-day");
+    let data = folder.file("data");
+    let public = set_up(&data);
+    let packed = packed(&public);
+    let shown = desk(&data, &["keys", "show"], "");
+    assert!(shown.out.contains(&public.to_typed()));
+    assert!(
+        desk(&data, &["keys", "list"], "")
+            .out
+            .contains(&public.kid().to_string())
+    );
+    assert!(
+        desk(&data, &["keys", "tablets"], "")
+            .out
+            .contains("Tablet 1")
+    );
+    assert_eq!(desk(&data, &["inbox"], "").code, 0);
+
+    let scans = packed.pieces.join("\n") + "\n";
+    let first = desk(&data, &["listen"], &scans);
+    assert_eq!((first.code, first.err.as_str()), (0, ""));
+    assert!(first.out.contains(&packed.receipt.grouped()));
+    assert!(first.out.contains("Bay 2 bed 4"));
+    assert!(first.out.contains("medical review now"));
+
+    let again = desk(&data, &["listen"], &scans);
+    assert_eq!(again.code, 0);
+    assert!(again.out.contains(&packed.receipt.grouped()));
+    assert!(again.out.contains("Nothing was stored twice"));
+
+    let inbox = desk(&data, &["inbox"], "");
+    assert_eq!(inbox.out.matches("Receipt").count(), 1);
+    let page = desk(&data, &["show", "1"], "");
+    assert!(page.code == 0 && page.out.contains("Bay 2 bed 4"));
+    let table = desk(&data, &["export", "1", "--as", "csv"], "");
+    assert!(table.out.starts_with("section,"));
+    let file = folder.file("visit.fhir.json");
+    let arguments = [
+        "export",
+        "1",
+        "--as",
+        "fhir",
+        "--out",
+        file.to_str().unwrap(),
+    ];
+    assert_eq!(desk(&data, &arguments, "").code, 0);
+    assert!(
+        std::fs::read_to_string(file)
+            .unwrap()
+            .contains("\"transaction\"")
+    );
+}
+
+#[test]
+fn a_new_folder_shows_no_record_and_says_that_it_is_not_enrolled() {
+    let folder = Folder::new("desk-new");
+    let public = set_up(&folder.file("other"));
+    let scans = packed(&public).pieces.join("\n") + "\n";
+    let ran = desk(&folder.file("new"), &["listen"], &scans);
+    assert_eq!(ran.code, 1);
+    assert!(ran.err.contains("not enrolled"), "{}", ran.err);
+    assert!(ran.err.contains("keys new"), "{}", ran.err);
+    for person in ["Bay 2", "T. W.", "kb"] {
+        assert!(!(ran.out.clone() + &ran.err).contains(person));
+    }
+    assert!(
+        desk(&folder.file("new"), &["inbox"], "")
+            .out
+            .contains("empty")
+    );
+}
+
+#[test]
+fn pictures_are_read_in_any_order_and_what_is_missing_is_told() {
+    let folder = Folder::new("desk-read");
+    let data = folder.file("data");
+    let packed = packed(&set_up(&data));
+    let mut files = Vec::new();
+    for (index, code) in packed.codes.iter().enumerate() {
+        let (side, pixels) = code.to_luma(4, 4);
+        let side = u32::try_from(side).unwrap();
+        let picture = DynamicImage::ImageLuma8(GrayImage::from_raw(side, side, pixels).unwrap());
+        let file = folder.file(&format!("record-{}.png", index + 1));
+        picture.save(&file).unwrap();
+        files.push(file.to_str().unwrap().to_owned());
+    }
+    let part = desk(&data, &["read", &files[1]], "");
+    assert_eq!(part.code, 1);
+    assert!(part.err.contains("Missing pieces: 1"), "{}", part.err);
+
+    files.reverse();
+    let arguments: Vec<&str> = ["read"]
+        .into_iter()
+        .chain(files.iter().map(String::as_str))
+        .collect();
+    let whole = desk(&data, &arguments, "");
+    assert_eq!((whole.code, whole.err.as_str()), (0, ""));
+    assert!(whole.out.contains(&packed.receipt.grouped()));
+}
+
+#[test]
+fn one_digit_altered_is_refused_by_the_piece() {
+    let folder = Folder::new("desk-altered");
+    let data = folder.file("data");
+    let packed = packed(&set_up(&data));
+    let mut altered = packed.pieces[1].clone().into_bytes();
+    altered[300] = b'0' + (altered[300] - b'0' + 1) % 10;
+    let scans = format!(
+        "{}\n{}\n",
+        packed.pieces[0],
+        String::from_utf8(altered).unwrap()
+    );
+    let ran = desk(&data, &["listen"], &scans);
+    assert_eq!(ran.code, 1);
+    assert!(ran.err.contains('2'), "{}", ran.err);
+    assert!(desk(&data, &["inbox"], "").out.contains("empty"));
+}
+
+#[test]
+fn a_tablet_is_enrolled_only_when_the_words_are_the_same() {
+    let folder = Folder::new("desk-words");
+    let data = folder.file("data");
+    let code = tablet().public().to_code_text() + "\n";
+    let wrong = desk(&data, &["keys", "enrol", "--words", "a b c d e f"], &code);
+    assert_eq!(wrong.code, 1);
+    let no = desk(&data, &["keys", "enrol"], &format!("{code}no\n"));
+    assert_eq!(no.code, 1);
+    let other = desk(&data, &["keys", "enrol"], "4006381333931\n");
+    assert_eq!(other.code, 2);
+    assert!(
+        desk(&data, &["keys", "tablets"], "")
+            .out
+            .contains("No tablet")
+    );
+    let yes = desk(&data, &["keys", "enrol"], &format!("{code}yes\n"));
+    assert_eq!(yes.code, 0, "{}", yes.err);
+    assert!(yes.out.contains(&tablet().public().fingerprint().join(" ")));
+}
+
+#[test]
+fn a_scan_in_bytes_that_are_no_text_is_no_panic() {
+    let folder = Folder::new("desk-bytes");
+    let (mut out, mut err) = (Vec::new(), Vec::new());
+    let noise: Vec<u8> = (0..20_000_u32).map(|n| (n * 7 % 251) as u8).collect();
+    let data = folder.file("data");
+    let given = ["feedside-desk", "--data", data.to_str().unwrap(), "listen"];
+    let code = run(
+        given.map(OsString::from),
+        &mut World {
+            input: &mut noise.as_slice(),
+            out: &mut out,
+            err: &mut err,
+            now: &|| now().local(),
+            random: &|| None,
+            variable: &|_| None,
+        },
+    );
+    assert_ne!(code, 0);
+}
+
+#[test]
+fn bad_arguments_end_with_two_and_help_with_nought() {
+    let folder = Folder::new("desk-arguments");
+    let data = folder.file("data");
+    for (arguments, code) in [
+        (&["--help"][..], 0),
+        (&["keys"][..], 2),
+        (&["sweep"][..], 2),
+        (&["show", "one"][..], 2),
+        (&["export", "1", "--as", "poem"][..], 2),
+        (&["show", "1"][..], 1),
+        (&["keys", "show"][..], 1),
+        (&["read", "no-such-picture.png"][..], 2),
+    ] {
+        let ran = desk(&data, arguments, "");
+        assert_eq!(ran.code, code, "{arguments:?}: {}", ran.err);
+        assert_eq!(ran.err.is_empty(), code == 0, "{arguments:?}");
+    }
+}

@@ -1,0 +1,114 @@
+//! The inbox: what is kept comes back, is never changed, and is there after a power cut.
+
+use std::fs;
+
+use feedside::desk::Desk;
+use feedside::desk::inbox::Inbox;
+use feedside::record::Label;
+use rusqlite::Connection;
+
+use super::{handed_of, now, packed, set_up, tablet, take_all};
+use crate::store::Folder;
+use crate::support;
+
+fn kept_in(folder: &Folder) -> std::path::PathBuf {
+    let path = folder.file("data");
+    let mut desk = Desk::open(&path).unwrap();
+    let public = desk.new_key([5; 32], now()).unwrap();
+    let name = Label::new("Tablet 1").unwrap();
+    desk.enrol(tablet().public(), &name, now()).unwrap();
+    take_all(&mut desk, &packed(&public));
+    path.join("desk.sqlite")
+}
+
+#[test]
+fn a_record_comes_back_as_it_was_handed_over() {
+    let (mut desk, public) = set_up();
+    let packed = packed(&public);
+    take_all(&mut desk, &packed);
+    let record = desk.inbox().record(1).unwrap();
+    assert_eq!(record.handed, handed_of(support::sample_visit()));
+    assert_eq!(record.tablet, tablet().public().kid());
+    assert_eq!(record.transfer, packed.transfer);
+}
+
+#[test]
+fn the_file_refuses_to_change_or_lose_a_record_or_a_key() {
+    let folder = Folder::new("inbox-only");
+    let connection = Connection::open(kept_in(&folder)).unwrap();
+    for sql in [
+        "UPDATE record SET receipt = '0000000000'",
+        "DELETE FROM record",
+        "UPDATE desk_key SET secret = zeroblob(32)",
+        "DELETE FROM desk_key",
+        "UPDATE tablet SET public = zeroblob(32)",
+    ] {
+        assert!(connection.execute(sql, []).is_err(), "{sql}");
+    }
+}
+
+#[test]
+fn a_record_whose_receipt_was_shown_is_in_a_copy_of_the_disk() {
+    let folder = Folder::new("inbox-copy");
+    let path = folder.file("data");
+    let mut desk = Desk::open(&path).unwrap();
+    let public = desk.new_key([5; 32], now()).unwrap();
+    let name = Label::new("Tablet 1").unwrap();
+    desk.enrol(tablet().public(), &name, now()).unwrap();
+    let kept = take_all(&mut desk, &packed(&public));
+    // The desk still runs: this is what a power cut leaves.
+    for ending in ["", "-wal"] {
+        fs::copy(
+            path.join(format!("desk.sqlite{ending}")),
+            folder.file(&format!("copy.sqlite{ending}")),
+        )
+        .unwrap();
+    }
+    let copy = Inbox::open(&folder.file("copy.sqlite")).unwrap();
+    assert_eq!(copy.heads().unwrap(), [kept.head]);
+}
+
+#[test]
+fn a_damaged_inbox_is_set_aside_and_kept() {
+    let folder = Folder::new("inbox-damaged");
+    let file = kept_in(&folder);
+    let mut bytes = fs::read(&file).unwrap();
+    let middle = bytes.len() / 2 / 4096 * 4096;
+    bytes[middle..].fill(0x5A);
+    fs::write(&file, &bytes).unwrap();
+    assert!(Inbox::open(&file).is_err());
+    let kept = file.with_file_name("desk.sqlite.damaged-1");
+    assert_eq!(fs::read(kept).unwrap(), bytes);
+    assert!(Inbox::open(&file).unwrap().heads().unwrap().is_empty());
+}
+
+#[test]
+fn the_tablets_own_file_is_not_taken_for_an_inbox() {
+    let folder = Folder::new("inbox-not-ours");
+    let path = folder.file("desk.sqlite");
+    drop(feedside::store::Store::open(&path).unwrap());
+    assert!(matches!(
+        Inbox::open(&path),
+        Err(feedside::store::StoreError::NotOurs)
+    ));
+}
+
+#[test]
+fn an_enrolled_tablet_may_get_another_name() {
+    let (desk, _) = set_up();
+    let name = Label::new("Tablet by the window").unwrap();
+    desk.enrol(tablet().public(), &name, now()).unwrap();
+    let tablets = desk.inbox().tablets().unwrap();
+    assert_eq!(tablets.len(), 1);
+    assert_eq!(tablets[0].name, name);
+}
+
+#[test]
+fn debug_shows_no_person() {
+    let (mut desk, public) = set_up();
+    let kept = take_all(&mut desk, &packed(&public));
+    let shown = format!("{desk:?} {kept:?}");
+    for secret in ["T. W.", "Bay 2", "Wrenfold"] {
+        assert!(!shown.contains(secret), "{shown}");
+    }
+}

@@ -1,0 +1,630 @@
+//! Every threshold on both sides of its edge, its source beside it.
+
+use feedside::findings::Policy;
+use feedside::record::{BabyDanger, Coded, Jaundice, MotherDanger, Nappy, StoolColour, WallTime};
+
+use super::scene::{Scene, at, grams};
+
+/// Asserts that a rule holds on one side of its edge and not on the other.
+fn edge(rule: &str, holds: &Scene, not: &Scene) {
+    assert!(holds.holds(rule), "{rule} does not hold");
+    assert!(!not.holds(rule), "{rule} holds");
+    assert_eq!(not.lacked(rule), None, "{rule} was not judged");
+}
+
+// Weight.
+
+#[test]
+fn exactly_ten_percent_lost_is_not_more_than_ten() {
+    // NICE NG75 (2017) 1.1: more than 10 %. 3150 g of 3500 g is exactly 10 % less.
+    let lost = |grams| at(80).weight(72, grams);
+    edge("weight-loss-over-ten", &lost(3149), &lost(3150));
+}
+
+#[test]
+fn the_ward_s_watch_limit_is_eight_percent_and_ends_where_ten_begins() {
+    // ABM Protocol 3 (2017), 8 to 10 % (from memory). 8 % of 3500 g is 280 g.
+    let lost = |grams| at(80).weight(72, grams);
+    edge("weight-loss-watch", &lost(3219), &lost(3220));
+    edge("weight-loss-watch", &lost(3150), &lost(3149));
+}
+
+#[test]
+fn a_loss_above_twelve_percent_is_for_the_doctor_now() {
+    // Davanzo et al. 2013, J Hum Lact 29:374: above 12 % in 0.3 %. 12 % of 3500 g is 420 g.
+    let lost = |grams| at(30).weight(24, grams);
+    edge("weight-loss-medical", &lost(3079), &lost(3080));
+}
+
+#[test]
+fn the_sds_line_is_judged_by_the_day_of_the_weighing() {
+    // van Dommelen et al. 2007, ADC 92:490: day 2 -11.1 %, day 3 -11.9 %, of a baby of 4000 g.
+    let lost = |at_h, grams_now| {
+        let mut it = at(at_h + 1).weight(at_h, grams_now);
+        it.pair.birth_weight = Some(grams(4000));
+        it
+    };
+    edge("weight-below-line", &lost(48, 3555), &lost(48, 3556));
+    edge("weight-below-line", &lost(72, 3523), &lost(72, 3524));
+    edge("weight-below-line", &lost(71, 3540), &lost(72, 3540));
+}
+
+#[test]
+fn the_sds_line_is_silent_outside_its_days_where_the_limits_still_speak() {
+    let late = at(12 * 24).weight(12 * 24, 3100);
+    assert!(!late.holds("weight-below-line"));
+    assert!(late.holds("weight-loss-over-ten") && late.holds("weight-loss-second-week"));
+}
+
+#[test]
+fn more_than_ten_percent_in_the_second_week_is_days_7_to_13() {
+    // van Dommelen et al. 2007: referral for more than 10 % in week 2.
+    let lost = |at_h: i64, grams| at(at_h).weight(at_h, grams);
+    edge(
+        "weight-loss-second-week",
+        &lost(7 * 24, 3149),
+        &lost(7 * 24, 3150),
+    );
+    assert!(!lost(7 * 24 - 1, 3149).holds("weight-loss-second-week"));
+    assert!(lost(14 * 24 - 1, 3149).holds("weight-loss-second-week"));
+    assert!(!lost(14 * 24, 3149).holds("weight-loss-second-week"));
+}
+
+#[test]
+fn a_large_loss_with_another_sign_is_for_the_doctor_now() {
+    // NICE NG75 (2017): assess for dehydration and illness.
+    let lost = |grams| at(80).weight(72, grams).good_day();
+    edge(
+        "weight-loss-with-signs",
+        &lost(3149).day(|it| it.sleepy = Some(true)),
+        &lost(3149),
+    );
+    edge(
+        "weight-loss-with-signs",
+        &lost(3149).day(|it| it.wet = Some(2)),
+        &lost(3150).day(|it| it.wet = Some(2)),
+    );
+}
+
+#[test]
+fn birth_weight_not_back_is_judged_from_14_and_from_21_days() {
+    // Paul et al. 2016, Pediatrics 138:e20162625 (14 days); NICE NG75 (2017) (3 weeks).
+    let weighed = |day: i64, short: i64| at(day * 24).weight(day * 24, 3500 - short);
+    edge("weight-not-back-14", &weighed(14, 1), &weighed(14, 0));
+    edge("weight-not-back-21", &weighed(21, 1), &weighed(21, 0));
+    assert!(!weighed(13, 1).holds("weight-not-back-14"));
+    assert!(!weighed(20, 1).holds("weight-not-back-21"));
+    assert!(weighed(20, 1).holds("weight-not-back-14"));
+    assert!(!weighed(21, 1).holds("weight-not-back-14"));
+    assert!(
+        !at(14 * 24 - 1)
+            .weight(14 * 24 - 1, 3400)
+            .holds("weight-not-back-14")
+    );
+}
+
+#[test]
+fn a_weight_below_birth_weight_taken_too_soon_says_nothing_of_day_14() {
+    let old = at(14 * 24).weight(13 * 24, 3450);
+    assert_eq!(
+        old.lacked("weight-not-back-14"),
+        Some(vec!["recent_weight".to_owned()])
+    );
+}
+
+#[test]
+fn a_weight_is_fresh_for_72_hours_in_the_first_two_weeks() {
+    // Common practice.
+    let weighed = |ago: i64| at(120).weight(120 - ago, 3400);
+    assert_eq!(weighed(72).lacked("weight-loss-over-ten"), None);
+    let stale = Some(vec!["recent_weight".to_owned()]);
+    assert_eq!(weighed(73).lacked("weight-loss-over-ten"), stale);
+}
+
+#[test]
+fn an_old_large_loss_goes_on_speaking_until_a_new_weight() {
+    assert!(at(300).weight(72, 3100).holds("weight-loss-over-ten"));
+    assert!(
+        !at(300)
+            .weight(72, 3100)
+            .weight(290, 3300)
+            .holds("weight-loss-over-ten")
+    );
+}
+
+#[test]
+fn a_clothed_weight_can_tell_a_loss_but_not_that_there_is_none() {
+    assert!(
+        at(80)
+            .weight_as(72, 3149, true)
+            .holds("weight-loss-over-ten")
+    );
+    let fine = at(80).weight_as(72, 3300, true);
+    assert_eq!(
+        fine.lacked("weight-loss-over-ten"),
+        Some(vec!["unclothed_weight".to_owned()])
+    );
+    // A later clothed one does not hide what a bare one showed, nor the other way.
+    assert!(
+        at(80)
+            .weight(70, 3149)
+            .weight_as(72, 3300, true)
+            .holds("weight-loss-over-ten")
+    );
+    assert!(
+        at(80)
+            .weight(70, 3300)
+            .weight_as(72, 3140, true)
+            .holds("weight-loss-over-ten")
+    );
+}
+
+#[test]
+fn a_weight_that_is_asked_about_can_raise_an_alarm_but_not_end_one() {
+    // Common practice: 6830 typed for 3100 g (its pounds) after a large loss.
+    let slip = at(80).weight(50, 3100).weight(79, 6830);
+    assert!(slip.holds("weight-asked"));
+    for rule in ["weight-loss-over-ten", "weight-below-line", "weight-back"] {
+        assert_eq!(
+            slip.lacked(rule),
+            Some(vec!["checked_weight".to_owned()]),
+            "{rule}"
+        );
+    }
+    let old = at(15 * 24).weight(13 * 24, 3400).weight(15 * 24, 7400);
+    for rule in ["weight-not-back-14", "weight-gaining", "weight-gain-slow"] {
+        assert_eq!(
+            old.lacked(rule),
+            Some(vec!["checked_weight".to_owned()]),
+            "{rule}"
+        );
+    }
+}
+
+#[test]
+fn a_fall_counts_from_day_five_on_and_beyond_what_scale_and_handling_explain() {
+    // NICE NG75 (2017): loss usually stops by about day 3 to 4; 14 g: Savenije and Brand 2006.
+    let fell = |grams| at(150).weight(100, 3300).weight(148, grams);
+    edge("weight-falling", &fell(3280), &fell(3295));
+    assert!(
+        !at(119)
+            .weight(70, 3300)
+            .weight(118, 3200)
+            .holds("weight-falling")
+    );
+}
+
+#[test]
+fn a_gain_of_twenty_grams_a_day_is_enough() {
+    // Common rule of thumb: 20 to 30 g a day.
+    let gained = |grams| at(150).weight(100, 3300).weight(148, grams);
+    edge("weight-gain-slow", &gained(3338), &gained(3340));
+    edge("weight-gaining", &gained(3340), &gained(3338));
+}
+
+#[test]
+fn the_second_centile_is_two_standard_deviations_below_from_day_14() {
+    // WHO 2006, girls, day 14: -2 SD is 2.653 kg. NICE NG75 (2017): below the 2nd centile.
+    let weighed = |day: i64, grams_now| {
+        let mut it = at(day * 24).weight(day * 24, grams_now);
+        it.pair.birth_weight = Some(grams(2500));
+        it
+    };
+    edge(
+        "weight-below-second-centile",
+        &weighed(14, 2652),
+        &weighed(14, 2654),
+    );
+    assert!(!weighed(13, 2400).holds("weight-below-second-centile"));
+}
+
+// Output.
+
+#[test]
+fn wet_nappies_one_below_the_row_are_few_and_the_row_is_enough() {
+    // UNICEF UK checklist: days 3-4 at least 3, 5-6 at least 5, 7-28 at least 6.
+    let wet = |hours, count| at(hours).good_day().day(|it| it.wet = Some(count));
+    for (hours, least) in [(72, 3), (5 * 24, 5), (7 * 24, 6), (27 * 24, 6)] {
+        edge("output-few-wet", &wet(hours, least - 1), &wet(hours, least));
+    }
+    // Days 1-2 expect one: none of that is "few".
+    assert!(!wet(30, 1).holds("output-few-wet"));
+}
+
+#[test]
+fn dirty_nappies_one_below_the_row_are_few_and_the_row_is_enough() {
+    // UNICEF UK checklist: days 1-2 at least 1, then at least 2.
+    let dirty = |hours, count| at(hours).good_day().day(|it| it.dirty = Some(count));
+    for hours in [72, 5 * 24, 7 * 24] {
+        edge("output-few-dirty", &dirty(hours, 1), &dirty(hours, 2));
+    }
+    edge("output-no-dirty", &dirty(30, 0), &dirty(30, 1));
+}
+
+#[test]
+fn the_row_changes_when_the_middle_of_the_last_24_hours_reaches_its_day() {
+    // Days 3-4 begin at 48 hours of age: their count is whole from 60 hours on.
+    let two_wet = |hours| at(hours).good_day().day(|it| it.wet = Some(2));
+    edge("output-few-wet", &two_wet(60), &two_wet(59));
+}
+
+#[test]
+fn no_wet_nappy_counts_once_24_hours_are_full() {
+    // A count over 24 hours; in the first 24 none may have come yet.
+    let none = |hours| {
+        at(hours).good_day().day(|it| {
+            it.wet = Some(0);
+            it.hours_since_wet = None;
+        })
+    };
+    edge("output-no-wet", &none(24), &none(23));
+}
+
+#[test]
+fn twelve_hours_without_a_wet_nappy_are_for_the_doctor_from_48_hours_of_age() {
+    // UK advice: 8 hours amber under three months; 12 hours elsewhere (from memory).
+    let gap = |hours, gap| {
+        at(hours)
+            .good_day()
+            .day(|it| it.hours_since_wet = Some(gap))
+    };
+    edge("output-no-wet", &gap(48, 12), &gap(48, 11));
+    edge("output-no-wet", &gap(48, 12), &gap(47, 12));
+    edge("output-no-wet", &gap(47, 24), &gap(47, 23));
+}
+
+#[test]
+fn eight_hours_without_a_wet_nappy_are_acted_on_from_96_hours_of_age() {
+    // UK advice: none in 8 hours under three months is amber.
+    let gap = |hours, gap| {
+        at(hours)
+            .good_day()
+            .day(|it| it.hours_since_wet = Some(gap))
+    };
+    edge("output-wet-gap", &gap(96, 8), &gap(96, 7));
+    edge("output-wet-gap", &gap(96, 11), &gap(96, 12));
+    assert!(!gap(95, 8).holds("output-wet-gap"));
+}
+
+#[test]
+fn a_wet_nappy_seen_in_the_visit_ends_the_alarm() {
+    let mut it = at(60).good_day().day(|it| it.hours_since_wet = Some(13));
+    assert!(it.holds("output-no-wet"));
+    let nappy = Nappy {
+        wet: true,
+        heavy: false,
+        stool: None,
+        urates: false,
+    };
+    it.visit.nappies.push((WallTime::new(0, 0).unwrap(), nappy));
+    assert!(!it.holds("output-no-wet"));
+}
+
+#[test]
+fn black_stool_is_behind_on_day_three_and_late_on_day_five() {
+    // UNICEF UK checklist (changing on days 3-4); ABM Protocol 3 (meconium on day 5, from memory).
+    let black = |hours| {
+        at(hours)
+            .good_day()
+            .day(|it| it.stool = Some(StoolColour::Black))
+    };
+    edge("output-colour-behind", &black(60), &black(59));
+    edge("output-black-late", &black(108), &black(107));
+    edge("output-colour-behind", &black(107), &black(108));
+}
+
+#[test]
+fn urates_count_from_48_hours_on() {
+    // UNICEF UK checklist: after the first couple of days.
+    let seen = |hours| at(hours).good_day().day(|it| it.urates = Some(true));
+    edge("output-urates", &seen(48), &seen(47));
+}
+
+// Feeds.
+
+#[test]
+fn eight_feeds_in_24_hours_are_enough_and_seven_are_few() {
+    // UNICEF UK checklist: at least 8.
+    let fed = |hours, feeds| at(hours).good_day().day(|it| it.feeds = Some(feeds));
+    edge("feeds-few", &fed(72, 7), &fed(72, 8));
+    edge("feeds-often", &fed(72, 8), &fed(72, 7));
+    edge("feeds-few", &fed(24, 7), &fed(23, 7));
+}
+
+#[test]
+fn no_feed_is_for_the_doctor_unless_milk_was_given_another_way() {
+    use feedside::record::Millilitres;
+    let none = at(48).good_day().day(|it| it.feeds = Some(0));
+    let given = none
+        .clone()
+        .day(|it| it.expressed_ml = Some(Millilitres::new(60).unwrap()));
+    let given_nothing = none
+        .clone()
+        .day(|it| it.expressed_ml = Some(Millilitres::new(0).unwrap()));
+    edge("feeds-none", &none, &given);
+    edge("feeds-none", &given_nothing, &given);
+    edge(
+        "feeds-none",
+        &none,
+        &none.clone().day(|it| it.feeds = Some(1)),
+    );
+}
+
+#[test]
+fn sleepy_yellow_and_few_feeds_count_only_together() {
+    // Common practice: the three together.
+    let all = at(72).good_day().day(|it| {
+        it.sleepy = Some(true);
+        it.jaundice = Some(Jaundice::Face);
+        it.feeds = Some(7);
+    });
+    let rule = "baby-sleepy-yellow-few-feeds";
+    edge(rule, &all, &all.clone().day(|it| it.feeds = Some(8)));
+    edge(rule, &all, &all.clone().day(|it| it.sleepy = Some(false)));
+    edge(
+        rule,
+        &all,
+        &all.clone().day(|it| it.jaundice = Some(Jaundice::None)),
+    );
+    let unasked = all.clone().day(|it| it.sleepy = None);
+    assert_eq!(unasked.lacked(rule), Some(vec!["sleepy".to_owned()]));
+}
+
+// Temperature: lists disagree; each edge names its list.
+
+#[test]
+fn above_37_5_is_high_by_the_young_infants_study() {
+    // Young Infants Clinical Signs Study Group, Lancet 2008;371:135: above 37.5.
+    edge(
+        "baby-temperature-high",
+        &at(72).celsius_tenths(376),
+        &at(72).celsius_tenths(375),
+    );
+}
+
+#[test]
+fn thirty_eight_and_more_is_fever_by_nice() {
+    // NICE NG143 (2019): 38 or more under three months (from memory).
+    edge(
+        "baby-temperature-fever",
+        &at(72).celsius_tenths(380),
+        &at(72).celsius_tenths(379),
+    );
+    edge(
+        "baby-temperature-high",
+        &at(72).celsius_tenths(379),
+        &at(72).celsius_tenths(380),
+    );
+}
+
+#[test]
+fn below_35_5_is_low_by_the_young_infants_study() {
+    // Young Infants Clinical Signs Study Group, Lancet 2008;371:135: below 35.5.
+    edge(
+        "baby-temperature-low",
+        &at(72).celsius_tenths(354),
+        &at(72).celsius_tenths(355),
+    );
+}
+
+#[test]
+fn below_36_5_is_cool_by_the_who() {
+    // WHO, Thermal protection of the newborn, 1997: 36.5 to 37.5 is normal (from memory).
+    edge(
+        "baby-temperature-cool",
+        &at(72).celsius_tenths(364),
+        &at(72).celsius_tenths(365),
+    );
+    edge(
+        "baby-temperature-cool",
+        &at(72).celsius_tenths(355),
+        &at(72).celsius_tenths(354),
+    );
+}
+
+// Yellow skin.
+
+#[test]
+fn yellow_skin_is_for_the_doctor_within_24_hours_and_to_be_measured_after() {
+    // NICE CG98 (2010): within 24 hours, urgent.
+    let yellow = |hours| {
+        at(hours)
+            .good_day()
+            .day(|it| it.jaundice = Some(Jaundice::Face))
+    };
+    edge("baby-jaundice-first-day", &yellow(23), &yellow(24));
+    edge("baby-jaundice", &yellow(24), &yellow(23));
+    let extensive = at(72)
+        .good_day()
+        .day(|it| it.jaundice = Some(Jaundice::Extensive));
+    edge("baby-jaundice-extensive", &extensive, &yellow(72));
+}
+
+#[test]
+fn yellow_on_the_first_day_is_heard_later_too_if_it_was_named() {
+    let named = at(72).good_day().day(|it| {
+        it.baby_danger = Some(vec![Coded::Known(BabyDanger::JaundiceFirstDay)]);
+    });
+    assert!(named.holds("baby-jaundice-first-day"));
+}
+
+// Danger signs.
+
+#[test]
+fn every_danger_sign_has_a_rule_for_the_doctor_now() {
+    for sign in BabyDanger::ALL {
+        let it = at(72).day(|day| day.baby_danger = Some(vec![Coded::Known(*sign)]));
+        let id = format!("baby-{}", sign.as_word().replace('_', "-"));
+        assert_eq!(it.ids(), [id], "{sign:?}");
+    }
+    for sign in MotherDanger::ALL {
+        let it = at(72).day(|day| day.mother_danger = Some(vec![Coded::Known(*sign)]));
+        let id = format!("mother-{}", sign.as_word().replace('_', "-"));
+        assert_eq!(it.ids(), [id], "{sign:?}");
+    }
+}
+
+#[test]
+fn a_danger_sign_of_a_newer_version_is_heard() {
+    let baby = at(72).day(|day| day.baby_danger = Some(vec![Coded::of_word("new_sign")]));
+    assert_eq!(baby.ids(), ["baby-danger-other"]);
+    let mother = at(72).day(|day| day.mother_danger = Some(vec![Coded::of_word("new_sign")]));
+    assert_eq!(mother.ids(), ["mother-danger-other"]);
+}
+
+#[test]
+fn pale_and_bloody_stools_are_heard_whether_told_or_seen() {
+    // NICE CG98 (2010), pale stools; common practice, blood.
+    for (colour, rule) in [
+        (StoolColour::Pale, "baby-stool-pale"),
+        (StoolColour::Bloody, "baby-stool-bloody"),
+    ] {
+        edge(
+            rule,
+            &at(72).day(|it| it.stool = Some(colour)),
+            &at(72).good_day(),
+        );
+        let mut seen = at(72).good_day();
+        let nappy = Nappy {
+            wet: false,
+            heavy: false,
+            stool: Some(colour),
+            urates: false,
+        };
+        seen.visit
+            .nappies
+            .push((WallTime::new(0, 0).unwrap(), nappy));
+        assert!(seen.holds(rule));
+    }
+}
+
+// Pain.
+
+#[test]
+fn pain_at_exactly_twenty_seconds_still_belongs_to_the_start() {
+    // Common practice: about 20 seconds.
+    let told = |ms| at(72).good_feed().pain_at_ms(ms, 5);
+    edge("pain-beyond-start", &told(20_001), &told(20_000));
+}
+
+#[test]
+fn the_first_seconds_begin_again_when_the_baby_goes_on_again() {
+    use feedside::record::{At, Tap, TapWhat};
+    let told = at(72).good_feed().pain(310, 5);
+    assert!(told.holds("pain-beyond-start"));
+    let again = told.last_feed(|feed| {
+        feed.taps.insert(
+            1,
+            Tap {
+                at: At::ms(300_000),
+                what: TapWhat::On,
+            },
+        );
+    });
+    assert!(!again.holds("pain-beyond-start"));
+}
+
+#[test]
+fn pain_counts_from_the_ward_s_score() {
+    let told = |score| at(72).good_feed().pain(90, score);
+    edge("pain-beyond-start", &told(2), &told(1));
+}
+
+#[test]
+fn pain_goes_through_a_feed_from_two_minutes_on() {
+    // Common practice.
+    let told = |apart: u64| {
+        at(72)
+            .feed([50, 300, 60, 190], 160)
+            .pain(30, 3)
+            .pain(30 + apart, 3)
+    };
+    edge("pain-through-feed", &told(120), &told(119));
+    edge("pain-beyond-start", &told(119), &told(120));
+}
+
+#[test]
+fn seven_is_severe_and_four_at_the_end_is_acted_on() {
+    // Bands of the 0 to 10 scale (from memory).
+    let told = |score| at(72).feed([50, 300, 60, 190], 160).pain(30, score);
+    edge("pain-severe", &told(7), &told(6));
+    edge("pain-at-end", &told(4), &told(3));
+}
+
+// Rhythm.
+
+#[test]
+fn no_first_flow_is_said_after_the_ward_s_time_at_the_breast() {
+    // Common practice: five minutes.
+    let watched = |rest| at(72).feed([200, 0, 0, rest], 3);
+    assert!(watched(100).holds("rhythm-no-first-flow"));
+    assert_eq!(
+        watched(99).lacked("rhythm-no-first-flow"),
+        Some(vec!["watched_time".to_owned()])
+    );
+    edge(
+        "rhythm-no-first-flow",
+        &watched(100),
+        &at(72).feed([200, 1, 0, 100], 3),
+    );
+}
+
+#[test]
+fn a_flow_of_two_minutes_is_not_short() {
+    // Gardner et al. 2015: one let-down lasts 45 s to 3.5 min.
+    let flowed = |flow| at(72).feed([60, flow, 0, 200], 40);
+    edge("rhythm-flow-short", &flowed(119), &flowed(120));
+    edge("rhythm-flow-seen", &flowed(120), &flowed(119));
+}
+
+#[test]
+fn nine_tenths_of_flutter_without_flow_are_only_flutter() {
+    // Common practice.
+    let fluttered = |quick, flutter| at(72).feed([quick, 0, flutter, 300], 2);
+    edge(
+        "rhythm-only-flutter",
+        &fluttered(10, 90),
+        &fluttered(11, 89),
+    );
+    assert_eq!(
+        fluttered(5, 54).lacked("rhythm-only-flutter"),
+        Some(vec!["watched_time".to_owned()])
+    );
+}
+
+#[test]
+fn a_feed_that_was_not_well_watched_is_not_blamed_for_what_was_not_seen() {
+    use feedside::rhythm::Doubt;
+    let mut it = at(72).feed([200, 0, 0, 200], 3);
+    it.rhythms[0].doubts.push(Doubt::LongUnwatched);
+    assert_eq!(
+        it.lacked("rhythm-no-first-flow"),
+        Some(vec!["clean_rhythm".to_owned()])
+    );
+}
+
+// Policy.
+
+#[test]
+fn a_stricter_ward_moves_the_edge_and_the_finding_shows_the_ward_s_limit() {
+    let mut it = at(80).weight(72, 3200);
+    assert!(!it.holds("weight-loss-over-ten"));
+    it.policy = Policy::from_toml(
+        "name = \"Ward\"\nversion = \"3\"\nauthor = \"Lead\"\ndate = \"2026-01-02\"\n\
+         [limits]\nweight_loss_watch_percent = 7.0\nweight_loss_act_percent = 8.0\n",
+    )
+    .unwrap();
+    assert!(it.holds("weight-loss-over-ten"));
+    let judged = it.judged();
+    let finding = judged
+        .findings
+        .iter()
+        .find(|it| it.rule == "weight-loss-over-ten")
+        .unwrap();
+    let shown: Vec<_> = finding
+        .numbers
+        .iter()
+        .map(|it| (it.name.as_str(), it.value))
+        .collect();
+    assert_eq!(shown, [("loss", 86), ("limit", 80), ("age", 72)]);
+}

@@ -1,0 +1,242 @@
+//! Invented visits, told in a few words.
+
+use feedside::findings::{Judged, Policy, judge};
+use feedside::growth;
+use feedside::record::WeighingMoment::Routine;
+use feedside::record::{
+    At, BreastBefore, BreastState, EndedBy, Feed, FeedEnd, Folded, Gestation, Grams, Hold,
+    Jaundice, Label, LastDay, NippleBefore, Pain, PainAt, Pair, PairId, ScaleStep, Sex, Side, Sign,
+    SignNow, SignState, StoolColour, Tap, TapWhat, TenthsCelsius, WallTime, WayOfBirth, Weighing,
+};
+use feedside::rhythm::{Summary, TotalsMs};
+
+/// A visit to be judged, built up step by step.
+#[derive(Debug, Clone)]
+pub struct Scene {
+    pub pair: Pair,
+    pub visit: Folded,
+    pub rhythms: Vec<Summary>,
+    pub weights: Vec<(WallTime, Weighing)>,
+    pub age_h: i64,
+    pub policy: Policy,
+}
+
+pub fn birth() -> WallTime {
+    WallTime::new(1_772_366_400_000, 0).unwrap()
+}
+
+pub fn grams(value: i64) -> Grams {
+    Grams::new(value).unwrap()
+}
+
+/// An invented girl of 3500 g at an age in hours; nothing asked, nothing seen.
+pub fn at(age_h: i64) -> Scene {
+    Scene {
+        pair: Pair {
+            id: PairId::from_random([9; 16]),
+            mother_id: None,
+            bed: Label::new("C4").unwrap(),
+            initials: Label::new("QV").unwrap(),
+            mother_number: None,
+            baby_number: None,
+            birth: birth(),
+            sex: Sex::Female,
+            gestation: Some(Gestation::weeks_days(39, 3).unwrap()),
+            birth_weight: Some(grams(3500)),
+            way_of_birth: Some(WayOfBirth::Vaginal),
+            babies: 1,
+            risk_notes: Vec::new(),
+            reasons: Vec::new(),
+            language: None,
+        },
+        visit: Folded::default(),
+        rhythms: Vec::new(),
+        weights: Vec::new(),
+        age_h,
+        policy: Policy::built_in(),
+    }
+}
+
+impl Scene {
+    /// A bare weight at an age in hours.
+    pub fn weight(self, at_h: i64, value: i64) -> Self {
+        self.weight_as(at_h, value, false)
+    }
+
+    pub fn weight_as(mut self, at_h: i64, value: i64, clothed: bool) -> Self {
+        let weighing = Weighing {
+            grams: grams(value),
+            step: Some(ScaleStep::new(5).unwrap()),
+            clothed,
+            moment: Routine,
+        };
+        self.weights
+            .push((birth().plus_ms(at_h * 3_600_000), weighing));
+        self
+    }
+
+    /// Changes what was told of the last 24 hours.
+    pub fn day(mut self, change: impl FnOnce(&mut LastDay)) -> Self {
+        change(self.visit.last_day.get_or_insert_default());
+        self
+    }
+
+    /// Everything asked, nothing wrong, counts that are enough on any day.
+    pub fn good_day(self) -> Self {
+        self.day(|day| {
+            day.feeds = Some(10);
+            day.wet = Some(7);
+            day.dirty = Some(4);
+            day.stool = Some(StoolColour::Yellow);
+            day.urates = Some(false);
+            day.hours_since_wet = Some(2);
+            day.sleepy = Some(false);
+            day.jaundice = Some(Jaundice::None);
+            day.temperature = Some(TenthsCelsius::new(369).unwrap());
+            day.baby_danger = Some(Vec::new());
+            day.mother_danger = Some(Vec::new());
+        })
+    }
+
+    pub fn celsius_tenths(self, tenths: i64) -> Self {
+        self.day(|day| day.temperature = Some(TenthsCelsius::new(tenths).unwrap()))
+    }
+
+    pub fn sign(mut self, sign: Sign, state: SignState) -> Self {
+        let at = At::START;
+        self.visit.signs[sign.index()] = Some(SignNow { state, at });
+        self
+    }
+
+    pub fn all_signs(mut self) -> Self {
+        for sign in Sign::ALL {
+            self = self.sign(*sign, SignState::Seen);
+        }
+        self
+    }
+
+    pub fn breasts(mut self, breast: BreastState, nipple: NippleBefore) -> Self {
+        self.visit.breasts_before = [Side::Left, Side::Right]
+            .map(|side| BreastBefore {
+                side,
+                breast,
+                nipple,
+            })
+            .to_vec();
+        self
+    }
+
+    /// A feed of ten minutes from the start of the visit, ended, with its seconds of phases
+    /// (quick, flow, flutter, rest) and its swallows.
+    pub fn feed(mut self, seconds: [u64; 4], swallows: u32) -> Self {
+        let end = At::ms(600_000);
+        self.visit.feeds.push(Feed {
+            started: At::START,
+            side: Side::Left,
+            holds: vec![(At::START, Hold::Cradle)],
+            ended: Some(FeedEnd {
+                at: end,
+                by: EndedBy::Baby,
+            }),
+            taps: vec![
+                Tap {
+                    at: At::START,
+                    what: TapWhat::On,
+                },
+                Tap {
+                    at: end,
+                    what: TapWhat::End,
+                },
+            ],
+            pains: Vec::new(),
+            signs: Vec::new(),
+            adjustments: Vec::new(),
+            unresolved_touches: 0,
+            nipple_after: None,
+            breast_after: None,
+            baby_state: None,
+        });
+        let [quick, flow, flutter, rest] = seconds.map(|it| it * 1000);
+        self.rhythms.push(Summary {
+            watched_ms: quick + flow + flutter + rest,
+            swallows,
+            first_flow: (0 < flow).then_some(At::ms(quick)),
+            totals_ms: TotalsMs {
+                quick,
+                flow,
+                flutter,
+                rest,
+                ..TotalsMs::default()
+            },
+            ..Summary::default()
+        });
+        self
+    }
+
+    /// A feed as one hopes for.
+    pub fn good_feed(self) -> Self {
+        self.feed([50, 300, 60, 190], 160)
+            .last_feed(|feed| {
+                feed.nipple_after = Some(feedside::record::NippleAfter::Rounded);
+                feed.breast_after = Some(feedside::record::BreastAfter::Softer);
+                feed.baby_state = Some(feedside::record::BabyState::Content);
+            })
+            .pain(60, 0)
+    }
+
+    pub fn last_feed(mut self, change: impl FnOnce(&mut Feed)) -> Self {
+        change(self.visit.feeds.last_mut().unwrap());
+        self
+    }
+
+    /// Pain told so many seconds into the last feed.
+    pub fn pain(self, second: u64, score: i64) -> Self {
+        self.pain_at_ms(second * 1000, score)
+    }
+
+    pub fn pain_at_ms(self, ms: u64, score: i64) -> Self {
+        self.last_feed(|feed| {
+            let pain = Pain::score(score).unwrap();
+            feed.pains.push(PainAt {
+                at: At::ms(ms),
+                pain,
+            });
+        })
+    }
+
+    pub fn judged(&self) -> Judged {
+        let now = birth().plus_ms(self.age_h * 3_600_000);
+        let growth = growth::of(&self.pair, &self.weights, now);
+        judge(
+            &self.pair,
+            &self.visit,
+            &self.rhythms,
+            &growth,
+            &self.policy,
+            now,
+        )
+    }
+
+    /// The ids of the rules that held, in order.
+    pub fn ids(&self) -> Vec<String> {
+        self.judged()
+            .findings
+            .into_iter()
+            .map(|it| it.rule)
+            .collect()
+    }
+
+    pub fn holds(&self, rule: &str) -> bool {
+        assert!(feedside::findings::rule(rule).is_some(), "no rule {rule}");
+        self.ids().iter().any(|id| id == rule)
+    }
+
+    /// What a rule lacked; `None` if it was judged.
+    pub fn lacked(&self, rule: &str) -> Option<Vec<String>> {
+        assert!(feedside::findings::rule(rule).is_some(), "no rule {rule}");
+        let all = self.judged().unjudged;
+        all.into_iter()
+            .find(|it| it.rule == rule)
+            .map(|it| it.missing)
+    }
+}

@@ -1,0 +1,185 @@
+//! The pair file. Source: the command's own contract; JSON as RFC 8259.
+
+use feedside::growth::json_of_file;
+use feedside::growth::pair_file::{BYTES_MOST, PairFileError, Wrong, read};
+use proptest::prelude::*;
+
+use super::hours;
+
+fn refused(text: &str) -> PairFileError {
+    read(text.as_bytes(), hours(100)).unwrap_err()
+}
+
+const GOOD: &str = r#"{
+  "pair": { "birth": "2026-03-01T12:00:00+00:00", "sex": "male", "birth_weight": 3500 },
+  "weighings": [ { "at": "2026-03-04T12:00:00+00:00", "grams": 3149 } ],
+  "last_day": { "wet": 2, "dirty": 2, "stool": "green" },
+  "at": "2026-03-04T13:00:00+00:00"
+}"#;
+
+#[test]
+fn a_small_file_is_enough() {
+    let file = read(GOOD.as_bytes(), hours(9_999)).unwrap();
+    let it = json_of_file(&file, hours(9_999));
+    assert_eq!(it["age"]["hours"], 73);
+    assert_eq!(it["weight"]["change"]["more_than_ten_percent_lost"], true);
+    assert_eq!(it["output"]["wet_enough"], false);
+    assert_eq!(it["output"]["dirty_enough"], true);
+    assert_eq!(it["output"]["colour_fits"], true);
+}
+
+#[test]
+fn each_wrong_field_is_named_by_its_path() {
+    let birth = r#""birth": "2026-03-01T12:00:00+00:00""#;
+    let at = r#""at": "2026-03-02T12:00:00+00:00""#;
+    let pair = format!(r#""pair": {{ {birth}, "sex": "male" }}"#);
+    let cases = [
+        (
+            format!(r#"{{ {pair}, "weighings": [ {{ {at}, "grams": -5 }} ] }}"#),
+            "weighings[0].grams",
+        ),
+        (
+            format!(r#"{{ {pair}, "weighings": [ {{ {at}, "grams": "x" }} ] }}"#),
+            "weighings[0].grams",
+        ),
+        (
+            format!(r#"{{ {pair}, "weighings": [ {{ {at} }} ] }}"#),
+            "weighings[0].grams",
+        ),
+        (
+            format!(r#"{{ {pair}, "weighings": [ {{ "grams": 3000 }} ] }}"#),
+            "weighings[0].at",
+        ),
+        (
+            format!(r#"{{ {pair}, "weighings": [ {{ "at": "yesterday", "grams": 3000 }} ] }}"#),
+            "weighings[0].at",
+        ),
+        (
+            format!(
+                r#"{{ {pair}, "weighings": [ {{ {at}, "grams": 3000, "moment": "noon" }} ] }}"#
+            ),
+            "weighings[0].moment",
+        ),
+        (format!(r#"{{ {pair}, "weighings": 3 }}"#), "weighings"),
+        (
+            format!(r#"{{ {pair}, "weighings": [ 3 ] }}"#),
+            "weighings[0]",
+        ),
+        (
+            format!(r#"{{ "pair": {{ {birth}, "sex": "other" }} }}"#),
+            "pair.sex",
+        ),
+        (format!(r#"{{ "pair": {{ {birth} }} }}"#), "pair.sex"),
+        (r#"{ "pair": { "sex": "male" } }"#.to_owned(), "pair.birth"),
+        (
+            format!(r#"{{ "pair": {{ {birth}, "sex": "male", "birth_weight": -1 }} }}"#),
+            "pair.birth_weight",
+        ),
+        (
+            format!(r#"{{ "pair": {{ {birth}, "sex": "male", "birth_weigth": 1 }} }}"#),
+            "pair.birth_weigth",
+        ),
+        (
+            format!(r#"{{ {pair}, "last_day": {{ "wet": "many" }} }}"#),
+            "last_day.wet",
+        ),
+        (
+            format!(r#"{{ {pair}, "last_day": {{ "wet": 41 }} }}"#),
+            "last_day",
+        ),
+        (format!(r#"{{ {pair}, "at": 5 }}"#), "at"),
+        ("{}".to_owned(), "pair"),
+        ("[]".to_owned(), "file"),
+    ];
+    for (text, path) in cases {
+        assert_eq!(refused(&text).path, path, "{text}");
+    }
+}
+
+#[test]
+fn two_birth_weights_are_refused_and_not_the_last_one_taken() {
+    let it = refused(
+        r#"{ "pair": { "birth": "2026-03-01T12:00:00+00:00", "sex": "male",
+            "birth_weight": 3500, "birth_weight": 3400 } }"#,
+    );
+    assert_eq!(
+        (it.path.as_str(), it.wrong),
+        ("pair.birth_weight", Wrong::Twice)
+    );
+}
+
+#[test]
+fn a_birth_in_the_future_is_refused() {
+    let text = r#"{ "pair": { "birth": "2026-03-01T12:00:00+00:00", "sex": "male" } }"#;
+    assert!(read(text.as_bytes(), hours(0)).is_ok());
+    let it = read(text.as_bytes(), hours(0).plus_ms(-1)).unwrap_err();
+    assert_eq!(
+        (it.path.as_str(), it.wrong),
+        ("pair.birth", Wrong::BirthInFuture)
+    );
+}
+
+#[test]
+fn a_weighing_before_birth_or_after_the_time_asked_for_is_refused() {
+    let with = |at: &str| {
+        refused(&format!(
+            r#"{{ "pair": {{ "birth": "2026-03-01T12:00:00+00:00", "sex": "male" }},
+                "weighings": [ {{ "at": "{at}", "grams": 3000 }} ] }}"#
+        ))
+    };
+    let before = with("2026-03-01T11:59:59+00:00");
+    assert_eq!(
+        (before.path.as_str(), before.wrong),
+        ("weighings[0].at", Wrong::BeforeBirth)
+    );
+    let after = with("2026-04-01T00:00:00+00:00");
+    assert_eq!(
+        (after.path.as_str(), after.wrong),
+        ("weighings[0].at", Wrong::InFuture)
+    );
+}
+
+#[test]
+fn deep_nesting_is_refused_where_it_gets_too_deep() {
+    let text = format!(
+        r#"{{ "pair": {}{} }}"#,
+        "[".repeat(200_000),
+        "]".repeat(200_000)
+    );
+    assert!(matches!(refused(&text).wrong, Wrong::TooDeep { .. }));
+    assert!(refused(&text).path.starts_with("pair[0][0]"));
+    let objects = r#"{"a":"#.repeat(100_000);
+    assert!(matches!(refused(&objects).wrong, Wrong::TooDeep { .. }));
+}
+
+#[test]
+fn ten_megabytes_are_refused_unread() {
+    let it = read(&vec![b'['; 10 << 20], hours(0)).unwrap_err();
+    assert_eq!(it.wrong, Wrong::TooLarge { most: BYTES_MOST });
+}
+
+#[test]
+fn what_is_not_json_is_named_by_line_and_column() {
+    let it = refused("{\n  \"pair\": nonsense\n}");
+    assert_eq!(it.path, "file");
+    assert!(matches!(it.wrong, Wrong::NotJson { line: 2, .. }), "{it:?}");
+    assert!(matches!(refused("").wrong, Wrong::NotJson { .. }));
+    assert!(matches!(
+        refused(&format!("{GOOD} x")).wrong,
+        Wrong::NotJson { .. }
+    ));
+}
+
+proptest! {
+    #[test]
+    fn no_bytes_bring_it_down(bytes in proptest::collection::vec(any::<u8>(), 0..300)) {
+        let _ = read(&bytes, hours(0));
+    }
+
+    #[test]
+    fn a_file_cut_anywhere_is_refused(cut in 0usize..300) {
+        if let Some(part) = GOOD.get(..cut.min(GOOD.len() - 1)) {
+            prop_assert!(read(part.as_bytes(), hours(200)).is_err());
+        }
+    }
+}

@@ -1,0 +1,72 @@
+//! Weights asked about. Source: common practice (slips of typing, unit and order);
+//! 2.2046 pounds in a kilogram (international pound).
+
+use feedside::growth::{Question, questions};
+use feedside::record::WeighingMoment::{AfterFeed, BeforeFeed};
+use feedside::record::{WallTime, Weighing};
+
+use super::{grams, hours, pair, weighed, weighed_as};
+
+fn why(weighings: &[(WallTime, Weighing)]) -> Vec<Question> {
+    let asked = questions(&pair(), weighings, hours(200));
+    asked.into_iter().map(|it| it.why).collect()
+}
+
+#[test]
+fn an_ordinary_course_raises_no_question() {
+    assert!(why(&[weighed(24, 3360), weighed(72, 3220), weighed(150, 3400)]).is_empty());
+}
+
+#[test]
+fn a_slip_of_a_factor_of_ten_is_asked_about_both_ways() {
+    assert_eq!(why(&[weighed(72, 330)]), [Question::FactorOfTen]);
+    assert_eq!(why(&[weighed(72, 30_000)]), [Question::FactorOfTen]);
+}
+
+#[test]
+fn after_a_slip_the_next_weight_is_held_against_the_last_good_one() {
+    assert_eq!(
+        why(&[weighed(72, 330), weighed(96, 3300)]),
+        [Question::FactorOfTen]
+    );
+}
+
+#[test]
+fn pounds_typed_for_kilograms_are_asked_about() {
+    // 3.3 kg are 7.28 pounds.
+    assert_eq!(why(&[weighed(72, 7280)]), [Question::Pounds]);
+}
+
+#[test]
+fn a_baby_of_five_months_that_has_doubled_its_weight_is_not_asked_about() {
+    // Birth weight doubles at about four to five months (WHO 2006 medians: 3.35 kg, 7.0 kg at 4 months).
+    let five_months = 150 * 24;
+    let asked = questions(&pair(), &[weighed(five_months, 7500)], hours(five_months));
+    assert!(asked.is_empty(), "{asked:?}");
+}
+
+#[test]
+fn before_and_after_swapped_are_asked_about_beyond_what_handling_explains() {
+    let feed = |after| {
+        why(&[
+            weighed_as(70, 3300, BeforeFeed, true),
+            weighed_as(71, after, AfterFeed, true),
+        ])
+    };
+    assert!(feed(3270).is_empty());
+    assert_eq!(feed(3269), [Question::Swapped]);
+}
+
+#[test]
+fn a_weight_before_birth_or_later_than_now_is_asked_about() {
+    assert_eq!(why(&[weighed(-1, 3300)]), [Question::BeforeBirth]);
+    assert_eq!(why(&[weighed(201, 3300)]), [Question::AfterNow]);
+}
+
+#[test]
+fn an_implausible_birth_weight_is_asked_about() {
+    let mut tiny = pair();
+    tiny.birth_weight = Some(grams(350));
+    let asked = questions(&tiny, &[], hours(10));
+    assert_eq!(asked[0].why, Question::Implausible);
+}

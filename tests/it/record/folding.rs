@@ -1,0 +1,264 @@
+//! What a journal says, taken together. The rules are the project's own design; where it is common
+//! practice at the bedside, the test says so.
+
+use feedside::record::{
+    At, BreastBefore, BreastState, EndedBy, Folded, Hold, LastDay, NippleAfter, NippleBefore, Odd,
+    Pain, Side, Sign, SignState, StoolColour, TapWhat, What, fold,
+};
+
+use super::make::{feed_started, folded, journal_at, pain, sign, signed, struck};
+
+fn taps(folded: &Folded) -> Vec<(u64, TapWhat)> {
+    folded.feeds[0]
+        .taps
+        .iter()
+        .map(|tap| (tap.at.as_ms(), tap.what))
+        .collect()
+}
+
+#[test]
+fn an_empty_journal_says_nothing_at_all() {
+    assert_eq!(folded(Vec::new()), Folded::default());
+}
+
+#[test]
+fn a_struck_tap_counts_as_never_made() {
+    let folded = folded(vec![
+        feed_started(),
+        What::Suck,
+        What::SuckSwallow,
+        struck(2),
+    ]);
+    assert_eq!(
+        taps(&folded),
+        [(1000, TapWhat::On), (3000, TapWhat::SuckSwallow)]
+    );
+    assert!(folded.odd.is_empty());
+}
+
+#[test]
+fn taking_back_a_taking_back_brings_the_entry_again() {
+    let base = vec![feed_started(), What::Suck, struck(2), struck(3)];
+    assert_eq!(taps(&folded(base.clone())).len(), 2);
+    let mut thrice = base;
+    thrice.push(struck(4));
+    assert_eq!(taps(&folded(thrice)).len(), 1);
+}
+
+#[test]
+fn striking_the_start_of_a_feed_leaves_its_taps_odd() {
+    let folded = folded(vec![feed_started(), What::Suck, struck(1)]);
+    assert!(folded.feeds.is_empty());
+    assert_eq!(folded.odd, [Odd::NoFeed(2)]);
+}
+
+#[test]
+fn unwatched_time_told_late_begins_when_it_began() {
+    let unwatched = What::UnwatchedFrom { from: At::ms(2500) };
+    let folded = fold(&journal_at(vec![
+        (1000, feed_started()),
+        (2000, What::Suck),
+        (3000, What::Suck),
+        (9000, unwatched),
+        (12_000, What::UnwatchedTo),
+    ]));
+    assert_eq!(
+        taps(&folded),
+        [
+            (1000, TapWhat::On),
+            (2000, TapWhat::Suck),
+            (2500, TapWhat::Unwatched),
+            (3000, TapWhat::Suck),
+            (12_000, TapWhat::Watched),
+        ]
+    );
+    assert!(!folded.feeds[0].is_unwatched());
+}
+
+#[test]
+fn unwatched_time_never_begins_before_its_feed_nor_after_it_was_told() {
+    for (from, begins) in [(0, 1000), (99_000, 9000)] {
+        let folded = fold(&journal_at(vec![
+            (1000, feed_started()),
+            (9000, What::UnwatchedFrom { from: At::ms(from) }),
+        ]));
+        assert_eq!(taps(&folded)[1], (begins, TapWhat::Unwatched));
+        assert!(folded.feeds[0].is_unwatched());
+    }
+}
+
+#[test]
+fn a_feed_that_starts_ends_the_one_that_ran() {
+    let other = What::FeedStarted {
+        side: Side::Right,
+        hold: Hold::Underarm,
+    };
+    let folded = folded(vec![feed_started(), What::Suck, other, What::Suck]);
+    assert_eq!(folded.feeds.len(), 2);
+    let ended = folded.feeds[0].ended.unwrap();
+    assert_eq!((ended.at.as_ms(), ended.by), (3000, EndedBy::Specialist));
+    assert_eq!(folded.feeds[0].taps.last().unwrap().what, TapWhat::End);
+    assert_eq!(folded.running().unwrap().side, Side::Right);
+    assert_eq!(folded.running().unwrap().taps.len(), 2);
+}
+
+#[test]
+fn what_needs_a_feed_is_odd_without_one_and_changes_nothing() {
+    let folded = folded(vec![
+        What::Suck,
+        pain(3),
+        What::FeedEnded { by: EndedBy::Baby },
+        What::NippleAfter {
+            nipple: NippleAfter::Creased,
+        },
+        What::Unknown {
+            kind: "newer".to_owned(),
+            body: "null".to_owned(),
+        },
+    ]);
+    assert_eq!(
+        folded.odd,
+        [
+            Odd::NoFeed(1),
+            Odd::NoFeed(2),
+            Odd::NoFeed(3),
+            Odd::NothingFed(4),
+            Odd::Unknown(5),
+        ]
+    );
+    assert!(folded.feeds.is_empty());
+}
+
+#[test]
+fn a_tap_after_the_feed_has_ended_is_odd() {
+    let end = What::FeedEnded { by: EndedBy::Baby };
+    let folded = folded(vec![feed_started(), end, What::SuckSwallow]);
+    assert_eq!(folded.odd, [Odd::NoFeed(3)]);
+    assert_eq!(folded.running(), None);
+    assert_eq!(folded.feeds[0].taps.len(), 2);
+}
+
+#[test]
+fn what_is_found_after_a_feed_belongs_to_the_last_one() {
+    let nipple = |nipple| What::NippleAfter { nipple };
+    let folded = folded(vec![
+        feed_started(),
+        What::FeedEnded { by: EndedBy::Baby },
+        nipple(NippleAfter::Creased),
+        feed_started(),
+        What::FeedEnded {
+            by: EndedBy::Mother,
+        },
+        nipple(NippleAfter::Rounded),
+    ]);
+    assert_eq!(folded.feeds[0].nipple_after, Some(NippleAfter::Creased));
+    assert_eq!(folded.feeds[1].nipple_after, Some(NippleAfter::Rounded));
+}
+
+#[test]
+fn a_sign_is_its_last_state_and_can_go_back_to_not_looked_yet() {
+    let back = What::SignChanged {
+        sign: Sign::ChinIn,
+        state: None,
+    };
+    let folded = folded(vec![
+        sign(Sign::Close, SignState::Seen),
+        feed_started(),
+        sign(Sign::ChinIn, SignState::NotSeen),
+        sign(Sign::Close, SignState::Unclear),
+        back,
+    ]);
+    let close = folded.sign(Sign::Close).unwrap();
+    assert_eq!((close.state, close.at.as_ms()), (SignState::Unclear, 4000));
+    assert_eq!(folded.sign(Sign::ChinIn), None);
+    assert_eq!(folded.sign(Sign::Quiet), None);
+    assert_eq!(folded.feeds[0].signs.len(), 3);
+}
+
+#[test]
+fn later_answers_lie_over_earlier_ones_and_what_was_not_asked_stays_unknown() {
+    let day = |feeds, stool| {
+        What::LastDay(LastDay {
+            feeds,
+            stool,
+            ..LastDay::default()
+        })
+    };
+    let folded = folded(vec![
+        day(Some(6), Some(StoolColour::Black)),
+        day(Some(8), None),
+    ]);
+    let day = folded.last_day.unwrap();
+    assert_eq!(day.feeds, Some(8));
+    assert_eq!(day.stool, Some(StoolColour::Black));
+    assert_eq!(day.wet, None);
+    assert_eq!(day.baby_danger, None);
+}
+
+#[test]
+fn breast_and_nipple_before_are_told_side_by_side_and_one_by_one() {
+    let before = |side, breast, nipple| {
+        What::BreastBefore(BreastBefore {
+            side,
+            breast,
+            nipple,
+        })
+    };
+    let (soft, full) = (Some(BreastState::Soft), Some(BreastState::Engorged));
+    let sore = Some(NippleBefore::Sore);
+    let folded = folded(vec![
+        before(Side::Left, soft, None),
+        before(Side::Right, full, None),
+        before(Side::Left, None, sore),
+        before(Side::Right, soft, None),
+    ]);
+    let told: Vec<_> = folded
+        .breasts_before
+        .iter()
+        .map(|it| (it.side, it.breast, it.nipple))
+        .collect();
+    assert_eq!(told, [(Side::Left, soft, sore), (Side::Right, soft, None)]);
+}
+
+#[test]
+fn a_feed_knows_whether_the_baby_is_off_and_a_suck_means_it_is_on() {
+    let off = |more: Vec<What>| {
+        let mut whats = vec![feed_started(), What::BabyOff];
+        whats.extend(more);
+        folded(whats).feeds[0].is_off()
+    };
+    assert!(off(vec![]));
+    assert!(!off(vec![What::BabyOn]));
+    assert!(!off(vec![What::Suck]));
+    assert!(off(vec![What::Swallow]));
+}
+
+#[test]
+fn pain_signature_code_and_receipt_are_the_last_ones_told() {
+    let cannot_say = What::Pain {
+        score: Pain::CannotSay,
+    };
+    let folded = folded(vec![
+        feed_started(),
+        pain(6),
+        cannot_say,
+        What::FeedEnded { by: EndedBy::Baby },
+        signed(),
+        What::ShownAsCode {
+            transfer: 4,
+            pieces: 1,
+        },
+        What::ShownAsCode {
+            transfer: 5,
+            pieces: 2,
+        },
+        What::ReceiptTaken {
+            receipt: "778899".to_owned(),
+        },
+    ]);
+    assert_eq!(folded.last_pain().unwrap().pain, Pain::CannotSay);
+    assert_eq!(folded.feeds[0].pains.len(), 2);
+    assert!(folded.signed.is_some());
+    assert_eq!(folded.shown.unwrap().1, 5);
+    assert_eq!(folded.receipt.as_deref(), Some("778899"));
+}

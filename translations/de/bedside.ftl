@@ -1,0 +1,43 @@
+## Der Bildschirm am Bett. Tasten sind schmal: höchstens zwei kurze Wörter.
+
+bedside-suck = Saugen
+bedside-suck-swallow = Saugen + Schlucken
+bedside-looked-away = Weggeschaut
+bedside-watching-again = Schaue wieder
+bedside-swallow-only = Nur Schlucken
+bedside-take-back = Zurücknehmen
+bedside-other-breast = Andere Brust
+bedside-came-off = Ab von der Brust
+bedside-back-on = Wieder an der Brust
+bedside-change-hold = Haltung wechseln
+bedside-try-change = Etwas ändern
+bedside-end-feed = Stillen beenden
+bedside-state-seen = gesehen
+bedside-state-unclear = unklar
+bedside-state-not-seen = nicht gesehen
+bedside-pain-now = Schmerz jetzt
+bedside-pain-cannot-say = kann es nicht sagen
+bedside-pain-early = Schmerz jetzt: Ist der Anfangsschmerz weg?
+bedside-now = jetzt
+bedside-place = { $side } · { $hold }
+bedside-quiet = Tag { $days }, { $hours } h · { $change }
+bedside-safe = { $count } Einträge sicher
+bedside-saving = { $safe } von { $count } Einträgen sicher
+bedside-phase-for = seit { $time }, { $sure }
+bedside-sure = recht sicher
+bedside-fairly-sure = ziemlich sicher
+bedside-unsure = unsicher
+bedside-sucks-a-minute = Züge je Minute
+bedside-sucks-a-swallow = Züge je Schluck
+bedside-in-this-run = in dieser Folge
+bedside-resting = Pause
+bedside-waiting = Warte auf Saugen
+bedside-question-silent = Kein Tippen seit { $seconds } s. Pause, oder weggeschaut?
+bedside-question-resting = Pause
+bedside-question-away = Weggeschaut
+bedside-hold-title = Welche Haltung jetzt?
+bedside-adjustment-title = Was wird versucht?
+bedside-end-title = Wer hat das Stillen beendet?
+bedside-strip = Die letzten zwei Minuten: { $sucks } Saugbewegungen, { $swallows } Schlucke
+bedside-sign-help = { $look }
+    { $try }

@@ -1,0 +1,34 @@
+## Vor dem Stillen.
+
+before-last-day = Letzte 24 Stunden
+before-feeds = Stillmahlzeiten
+before-wet = Nasse Windeln
+before-dirty = Windeln mit Stuhl
+before-hours-since-wet = Stunden seit der letzten nassen Windel
+before-temperature = Temperatur des Kindes
+before-celsius = { $degrees } °C
+before-supplement = Pre-Nahrung oder Spenderinnenmilch, ml
+before-expressed = Abgepumpte Milch gegeben, ml
+before-stool = Letzter Stuhl
+before-urates = Rosa oder ziegelrote Flecken
+before-sleepy = Muss meist geweckt werden
+before-jaundice = Gelbe Haut
+before-baby-danger = Warnzeichen beim Kind
+before-mother-danger = Warnzeichen bei der Mutter
+before-none-of-these = Keines davon
+before-weight = Gewicht
+before-weight-grams = Gewicht in g
+before-weight-take = Behalten
+before-naked = Unbekleidet
+before-clothed = Bekleidet
+before-weight-odd = { $grams } g ist weit vom Geburtsgewicht entfernt. Waage und Einheit prüfen; noch einmal behalten, wenn es stimmt.
+before-weight-not = Ein Gewicht ist eine ganze Zahl von Gramm.
+before-start = Beginn des Stillens
+before-side = Brust
+before-hold = Haltung
+before-baby-on = Kind angelegt: Stillen beginnt
+before-baby-on-quiet = Mit dieser Berührung läuft die Uhr
+before-breasts = Brust und Mamille vorher
+before-breast-side = { $side }: Brust
+before-nipple-side = { $side }: Mamille
+before-reasons = Gerufen wegen: { $reasons }

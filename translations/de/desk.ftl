@@ -1,0 +1,53 @@
+### Was feedside-desk am Stationsrechner sagt, je eine Zeile.
+
+## Antworten auf einen Scan. $index und $count ganze Zahlen, $missing wie "2, 5", $number die Nummer eines Berichts.
+
+desk-piece = Teil { $index } von { $count } ist da. Noch offen: { $missing }.
+desk-piece-again = Teil { $index } von { $count } war schon da. Noch offen: { $missing }.
+desk-kept = Der Bericht liegt hier sicher als Nummer { $number }.
+desk-kept-again = Der Bericht liegt hier schon als Nummer { $number }. Nichts wurde doppelt gespeichert.
+desk-receipt = Quittung: Tippen Sie diese Zahl ins Tablet.
+# $bed "Bay 2 bed 4", $initials "Q. Z.", $began Datum und Uhrzeit, $specialist ein Kürzel.
+desk-record = { $bed }, { $initials }: Besuch vom { $began }, { $specialist }.
+desk-reviews-now = { $count ->
+    [one] Ein Befund verlangt jetzt eine ärztliche Beurteilung. Es entscheiden die Regeln des Hauses und die Fachperson.
+   *[other] { $count } Befunde verlangen jetzt eine ärztliche Beurteilung. Es entscheiden die Regeln des Hauses und die Fachperson.
+}
+desk-not-signed = Der Besuch wurde nicht unterschrieben.
+desk-replaced-by = Jetzt gilt Nummer { $number }.
+desk-amends = Er ist ein Nachtrag zu einem früheren Besuch.
+desk-still-missing = Noch nicht vollständig. Es fehlen die Teile { $missing } von { $count }. Von diesem Bericht wurde nichts gespeichert.
+
+## Ein Tablet anmelden. $words sechs kurze Wörter, $name wie das Tablet hier heißt.
+
+desk-tablet-asks = Ein Tablet möchte angemeldet werden. Seine sechs Wörter: { $words }.
+desk-tablet-asks-do = Sind sie auf dem Tablet dieselben, melden Sie es mit „feedside-desk keys enrol“ an. Nichts wurde verändert.
+desk-tablet-known = Das Tablet { $name } ist schon angemeldet. Seine sechs Wörter: { $words }.
+desk-tablet-compare = Vergleichen Sie diese sechs Wörter mit denen auf dem Tablet: { $words }
+desk-tablet-confirm = Sind es dieselben? Tippen Sie „{ $yes }“:
+desk-yes = ja
+desk-tablet-scan = Scannen Sie den Schlüsselcode, den das Tablet unter Einstellungen zeigt.
+desk-tablet-enrolled = Das Tablet { $name } ist angemeldet.
+desk-tablet-line = { $name }: { $words }. Angemeldet { $enrolled }.
+desk-tablets-none = Hier ist kein Tablet angemeldet.
+
+## Der Schlüssel des Stationsrechners.
+
+desk-key-made = Ein neuer Schlüssel wurde erzeugt. Ältere Berichte bleiben lesbar.
+desk-key-type = Tippen Sie diesen Schlüssel ins Tablet:
+desk-key-words = Vergleichen Sie dann diese sechs Wörter auf beiden Seiten: { $words }
+desk-key-line = { $id }, erzeugt { $made }: { $words }
+
+## Zuhören und auflisten.
+
+desk-ready = Bereit zum Scannen. Scannen Sie nur, solange dieses Fenster vorn ist.
+desk-inbox-line = { $number }. { $record } Angekommen { $arrived } von { $tablet }. Quittung { $receipt }.
+desk-inbox-none = Der Eingang ist leer.
+# $of eines der Wörter unten, $word ein Wort einer späteren Version.
+desk-unknown-word = Zweifel: Dieser Stationsrechner kennt „{ $word }“ nicht ({ $of }). Lesen Sie es am Tablet oder installieren Sie die neuere Version.
+desk-unknown-phase = Phase
+desk-unknown-doubt = Zweifel
+desk-unknown-level = Dringlichkeit
+desk-unknown-unit = Einheit
+desk-unknown-call = wer zu rufen ist
+desk-written = Geschrieben nach { $file }.

@@ -1,0 +1,106 @@
+### Was schiefging (`err-`) und was jetzt zu tun ist (`rec-`), immer zu zweit. Steht in einem Balken
+### auf dem Tablet und in den Meldungen des Stationsrechners. Beide zusammen: höchstens etwa 300 Zeichen.
+
+## Was auf diesem Gerät aufbewahrt ist. $file ein Dateiname, $found und $known ganze Zahlen, $why ein Satz.
+
+err-store-too-new = Die Daten hier hat eine neuere Version von Feedside geschrieben (Datenversion { $found }; dieses Programm kennt { $known }).
+rec-store-too-new = Installieren Sie die neuere Version. Die Daten blieben, wie sie sind.
+err-store-damaged-kept = Die Datendatei ist beschädigt. Sie wurde als { $file } beiseitegelegt; nichts wurde gelöscht.
+rec-store-damaged-kept = Bitten Sie, wer dieses Gerät betreut, die Datei aufzuheben. Öffnen Sie Feedside neu, um mit einer leeren weiterzumachen.
+err-store-damaged = Die Datendatei ist beschädigt und war eben nicht zu gebrauchen.
+rec-store-damaged = Notieren Sie auf Papier, was Sie sehen, schließen Sie dann Feedside und öffnen Sie es neu.
+err-store-not-ours = Die Datei an dieser Stelle gehört einem anderen Programm.
+rec-store-not-ours = Wählen Sie einen anderen Ordner für die Daten. Die Datei blieb, wie sie ist.
+err-store-locked = Ein anderes Programm hält die Datendatei fest, darum wurde dies nicht gespeichert.
+rec-store-locked = Schließen Sie jedes andere Feedside auf diesem Gerät und versuchen Sie es noch einmal.
+err-store-full = Auf diesem Gerät ist kein Platz mehr, darum wurde dies nicht gespeichert.
+rec-store-full = Schaffen Sie Platz und versuchen Sie es noch einmal. Notieren Sie bis dahin auf Papier, was Sie sehen.
+err-store-no-access = Der Ort für die Daten lässt sich nicht öffnen oder nicht beschreiben.
+rec-store-no-access = Prüfen Sie, ob es den Ordner gibt und ob Sie hineinschreiben dürfen, oder wählen Sie einen anderen.
+err-store-disk = Der Speicher des Geräts hat versagt; vielleicht wurde dies nicht gespeichert.
+rec-store-disk = Notieren Sie auf Papier, was Sie sehen, und sagen Sie es, wer dieses Gerät betreut.
+err-store-not-kept = Was gesucht wurde, ist auf diesem Gerät nicht vorhanden.
+rec-store-not-kept = Gehen Sie zurück zur Liste und wählen Sie neu.
+err-store-refused = Dies widerspräche dem, was schon gespeichert ist, darum wurde nichts gespeichert.
+rec-store-refused = Schließen Sie Feedside und öffnen Sie es neu: Es geht beim letzten sicheren Eintrag weiter.
+err-store-unreadable = Etwas Gespeichertes ist nicht lesbar. { $why }
+rec-store-unreadable = Nichts wurde verändert. Suchen Sie nach einer neueren Version von Feedside und sagen Sie es, wer dieses Gerät betreut.
+err-store-sql = Die Datenbank hat versagt; vielleicht wurde dies nicht gespeichert.
+rec-store-sql = Schließen Sie Feedside und öffnen Sie es neu. Bleibt es so, sagen Sie es, wer dieses Gerät betreut.
+
+## Ein Wert, der abgelehnt wurde. $what eine der Bezeichnungen unten, das Übrige ganze Zahlen.
+
+err-record-out-of-range = { $what }: { $given } liegt außerhalb von { $low } bis { $high }.
+rec-record-out-of-range = Prüfen Sie den Wert und geben Sie ihn neu ein.
+err-record-empty = { $what }: Hier fehlt eine Angabe.
+rec-record-empty = Geben Sie mindestens ein Zeichen ein.
+err-record-too-long = { $what }: Mehr als { $most } Zeichen passen nicht.
+rec-record-too-long = Sagen Sie es mit weniger Worten.
+err-record-not-printable = { $what }: Einige Zeichen lassen sich nicht darstellen.
+rec-record-not-printable = Nehmen Sie sie heraus und versuchen Sie es noch einmal.
+err-record-out-of-order = Ein Eintrag schließt nicht an den vorigen an, darum wurde er nicht angefügt.
+rec-record-out-of-order = Schließen Sie Feedside und öffnen Sie es neu: Es geht beim letzten sicheren Eintrag weiter.
+err-record-nothing-to-strike = Es gibt keinen solchen Eintrag, der sich zurücknehmen ließe.
+rec-record-nothing-to-strike = Sehen Sie in die Liste der Einträge und wählen Sie neu.
+err-record-already-signed = Der Besuch ist unterschrieben; was gesehen wurde, bleibt, wie es ist.
+rec-record-already-signed = Berichtigen Sie ihn mit einem Nachtrag.
+err-record-unreadable = Ein gespeicherter Eintrag ist nicht lesbar.
+rec-record-unreadable = Suchen Sie nach einer neueren Version von Feedside und sagen Sie es, wer dieses Gerät betreut.
+err-record-not-known = { $what }: Diese Version kennt den Wert nicht.
+rec-record-not-known = Suchen Sie nach einer neueren Version von Feedside.
+
+## Wovon ein abgelehnter Wert ist. Steht am Satzanfang.
+
+value-other = Ein Wert
+value-weight-in-grams = Gewicht in Gramm
+value-volume-in-millilitres = Menge in Milliliter
+value-scale-step-in-grams = Teilung der Waage in Gramm
+value-temperature-in-tenths-of-a-degree-celsius = Temperatur in Zehntelgrad
+value-time = Zeitpunkt
+value-offset = Abstand zu UTC in Minuten
+value-pain = Schmerz
+value-days-of-gestation-past-the-week = Tage der Schwangerschaft über die Woche hinaus
+value-gestation-in-days = Schwangerschaftsdauer in Tagen
+value-feeds = Mahlzeiten
+value-wet-nappies = Nasse Windeln
+value-dirty-nappies = Stuhlwindeln
+value-hours-since-a-wet-nappy = Stunden seit einer nassen Windel
+value-label = Kurzer Text
+value-note = Notiz
+value-language-tag = Sprache
+value-sex = Geschlecht
+value-way-of-birth = Geburtsweg
+value-risk-notes = Risiken
+value-reasons = Gründe für den Ruf
+value-milliseconds-since-the-visit-began = Zeit seit Beginn des Besuchs
+
+## Eigenes des Stationsrechners (im Englischen: desk). $file ein Dateiname, $number die Nummer eines Berichts.
+
+err-desk-not-set-up = Dieser Stationsrechner ist mit keinem Tablet verbunden: Er hat noch keinen eigenen Schlüssel. Es wird kein Bericht gezeigt.
+rec-desk-not-set-up = Erzeugen Sie mit „feedside-desk keys new“ einen Schlüssel, tippen Sie ihn ins Tablet und melden Sie das Tablet mit „feedside-desk keys enrol“ an. Oder prüfen Sie, ob der richtige Datenordner genannt ist.
+err-desk-no-such-record = Einen Bericht { $number } gibt es hier nicht.
+rec-desk-no-such-record = Listen Sie die Berichte mit „feedside-desk inbox“ auf.
+err-desk-cannot-read = { $file } lässt sich nicht lesen.
+rec-desk-cannot-read = Prüfen Sie den Namen und ob Sie die Datei lesen dürfen.
+err-desk-not-a-picture = { $file } ist kein lesbares Bild (PNG oder JPEG).
+rec-desk-not-a-picture = Nehmen Sie das Bild neu auf oder speichern Sie es als PNG oder JPEG.
+err-desk-no-code = In { $file } wurde kein Code gefunden.
+rec-desk-no-code = Nehmen Sie das Bild neu auf: gerade, scharf, mit dem ganzen Code und seinem weißen Rand.
+err-desk-cannot-write = { $file } lässt sich nicht schreiben.
+rec-desk-cannot-write = Wählen Sie mit „--out“ einen anderen Ort.
+err-desk-no-tablet-key = Das ist kein Schlüssel eines Tablets.
+rec-desk-no-tablet-key = Lassen Sie das Tablet unter Einstellungen seinen Schlüsselcode zeigen und scannen Sie diesen.
+err-desk-words-differ = Die sechs Wörter weichen von denen des gescannten Schlüssels ab. Das Tablet wurde nicht angemeldet.
+rec-desk-words-differ = Vergleichen Sie sie noch einmal am Tablet selbst. Bleiben sie verschieden, melden Sie es nicht an und sagen Sie es, wer die Tablets betreut.
+err-desk-not-confirmed = Das Tablet wurde nicht angemeldet.
+rec-desk-not-confirmed = Vergleichen Sie die sechs Wörter mit denen auf dem Tablet und rufen Sie den Befehl neu auf.
+err-desk-no-random = Dieser Computer gab keine Zufallszahlen her, darum wurde kein Schlüssel erzeugt.
+rec-desk-no-random = Starten Sie den Computer neu und versuchen Sie es noch einmal.
+err-desk-no-clock = Die Uhr dieses Computers steht auf keiner möglichen Zeit.
+rec-desk-no-clock = Stellen Sie Datum und Uhrzeit und versuchen Sie es noch einmal.
+err-desk-no-folder = Auf diesem Computer ist kein Ordner für die Daten bekannt.
+rec-desk-no-folder = Nennen Sie einen mit „--data“.
+err-desk-input = Die Eingabe des Scanners brach ab.
+rec-desk-input = Starten Sie „feedside-desk listen“ neu und scannen Sie, was fehlt. Was gespeichert wurde, ist sicher.
+err-desk-not-laid-out = Der Bericht ließ sich in dieser Form nicht aufsetzen.
+rec-desk-not-laid-out = Versuchen Sie eine andere Form und sagen Sie es, wer diesen Computer betreut.

@@ -1,0 +1,36 @@
+## Rückblick nach dem Stillen.
+
+looking-back-title = Rückblick
+looking-back-rhythm = Rhythmus
+looking-back-after = Nach dem Stillen
+looking-back-feeds = Stillmahlzeiten
+looking-back-feed = Nr. { $number }: { $side }
+looking-back-unjudged = Nicht zu beurteilen
+looking-back-unjudged-line = { $rule }: { $missing } fehlt
+looking-back-another-feed = Weiteres Stillen
+looking-back-to-plan = Plan
+looking-back-nipple = Mamille
+looking-back-breast = Brust
+looking-back-baby = Kind
+looking-back-first-flow = Erster Milchfluss
+looking-back-first-flow-at = nach { $time }
+looking-back-no-flow = nicht gesehen
+looking-back-rate = Züge je Minute
+looking-back-ratio = Züge je Schluck
+looking-back-interval = { $low } bis { $high }
+looking-back-too-few = zu wenige für eine Aussage
+looking-back-runs = Folgen
+looking-back-runs-value = { $count }, die Hälfte mit { $sucks } Zügen oder mehr
+looking-back-rests = Pausen
+looking-back-rests-value = { $count }, die Hälfte { $time } oder länger
+looking-back-share = Anteil Saugen
+looking-back-share-value = { $percent } %
+looking-back-counts = Gezählt
+looking-back-counts-value = { $sucks } Züge, { $swallows } Schlucke
+looking-back-watched = Beobachtet
+looking-back-pain = Schmerz
+looking-back-pain-value = höchstens { $peak }, zuletzt { $last }
+looking-back-acknowledge = Zur Kenntnis genommen als { $by }
+looking-back-acknowledged = Zur Kenntnis genommen von { $by }, { $time }
+looking-back-nothing = Noch nichts gefunden.
+looking-back-strip = Das ganze Stillen, { $time }

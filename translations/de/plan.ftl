@@ -1,0 +1,22 @@
+## Der Plan und die Unterschrift.
+
+plan-title = Plan
+plan-agreed = Was vereinbart ist
+plan-usual = Üblich bei dem, was gefunden wurde: { $items }
+plan-usual-none = Nichts gefunden, wofür es ein übliches Mittel gibt.
+plan-own-words = Mit eigenen Worten
+plan-add = Hinzufügen
+plan-next-look = Nächster Blick
+plan-next-feed = Nächstes Stillen
+plan-in-hours = In { $hours } h
+plan-tomorrow = Morgen
+plan-due = Fällig { $time }
+plan-notes = Notizen
+plan-note = Eine Notiz für die Akte
+plan-add-note = Notiz hinzufügen
+plan-sign = Unterschreiben als { $by }
+plan-signed = Unterschrieben von { $by }, { $time }
+plan-to-codes = Codes zeigen
+plan-trouble-running = Es läuft noch ein Stillen. Bitte zuerst beenden.
+plan-trouble-review = »Sofort ärztlich« ist nicht zur Kenntnis genommen. Bitte im Rückblick erledigen.
+plan-trouble-specialist = Bitte zuerst in den Einstellungen das eigene Kürzel angeben.

@@ -1,0 +1,33 @@
+## Einstellungen.
+
+settings-title = Einstellungen
+settings-language = Sprache
+settings-light = Licht
+settings-day = Tag
+settings-night = Nacht
+settings-hand = Tippfelder unter
+settings-right = dem rechten Daumen
+settings-left = dem linken Daumen
+settings-specialist = Kürzel auf der Akte
+settings-specialist-example = Initialen oder Stationskürzel
+settings-keep = Behalten
+settings-desk = Schlüssel des Empfangs
+settings-desk-how = Der Empfang zeigt seinen Schlüssel mit „feedside-desk keys show“. Hier eintippen. Danach die sechs Wörter vergleichen.
+settings-desk-key = Gruppen, wie der Empfang sie zeigt
+settings-desk-keep = Schlüssel behalten
+settings-desk-none = Noch kein Schlüssel des Empfangs.
+settings-desk-words = Dieselben sechs Wörter am Empfang? { $words }
+settings-desk-trouble = Gruppe { $group } passt nicht. Bitte mit dem Bildschirm am Empfang vergleichen.
+settings-desk-trouble-length = Der Schlüssel ist unvollständig oder zu lang.
+settings-tablet = Schlüssel dieses Tablets
+settings-tablet-how = Vom Empfang einmal mit „feedside-desk keys enrol“ scannen lassen. Danach die sechs Wörter vergleichen.
+settings-caps = Größter Code, den der Scanner liest
+settings-cap = Version { $version }
+settings-about = Über
+settings-about-version = Version
+settings-about-policy = Stationsregeln
+settings-about-licence = Lizenz
+settings-about-licence-text = MIT oder Apache-2.0. Bildschirme mit Slint unter dessen lizenzgebührenfreier Lizenz.
+settings-about-fonts = Schrift
+settings-about-fonts-text = Atkinson Hyperlegible Next, SIL Open Font License 1.1.
+settings-about-caution = Vorsicht

@@ -1,0 +1,16 @@
+## Der Bildschirm Station: Paare nach dem, was ansteht.
+
+ward-title = Station
+ward-count = { $count } Paare, { $due } fällig, { $waiting } warten auf Quittung
+ward-new-pair = Neues Paar
+ward-settings = Einstellungen
+ward-empty = Noch keine Paare.
+ward-demo = Mit erfundener Station füllen
+ward-demo-quiet = Zum Ausprobieren. Keine echten Personen.
+ward-due-now = Fällig seit { $time }
+ward-due-at = Nächster Blick { $time }
+ward-not-seen = Noch nicht gesehen
+ward-no-next-look = Kein nächster Blick gesetzt
+ward-waiting-receipt = Wartet auf Quittung
+ward-visit-open = Besuch offen
+ward-age = Tag { $days }, { $hours } h

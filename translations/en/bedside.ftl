@@ -1,0 +1,43 @@
+## The bedside screen. Keys are narrow: two short words at the most.
+
+bedside-suck = Suck
+bedside-suck-swallow = Suck + swallow
+bedside-looked-away = Looked away
+bedside-watching-again = Watching again
+bedside-swallow-only = Swallow only
+bedside-take-back = Take back
+bedside-other-breast = Other breast
+bedside-came-off = Came off
+bedside-back-on = Back on
+bedside-change-hold = Change hold
+bedside-try-change = Try a change
+bedside-end-feed = End feed
+bedside-state-seen = seen
+bedside-state-unclear = unclear
+bedside-state-not-seen = not seen
+bedside-pain-now = Pain now
+bedside-pain-cannot-say = cannot say
+bedside-pain-early = Pain now: has the early pain gone?
+bedside-now = now
+bedside-place = { $side } · { $hold }
+bedside-quiet = day { $days }, { $hours } h · { $change }
+bedside-safe = { $count } entries safe
+bedside-saving = { $safe } of { $count } entries safe
+bedside-phase-for = for { $time }, { $sure }
+bedside-sure = quite sure
+bedside-fairly-sure = fairly sure
+bedside-unsure = not sure
+bedside-sucks-a-minute = sucks a minute
+bedside-sucks-a-swallow = sucks a swallow
+bedside-in-this-run = in this run
+bedside-resting = resting
+bedside-waiting = Waiting for sucks
+bedside-question-silent = No tap for { $seconds } s. Resting, or did you look away?
+bedside-question-resting = Resting
+bedside-question-away = Looked away
+bedside-hold-title = Which hold now?
+bedside-adjustment-title = What is being tried?
+bedside-end-title = Who ended the feed?
+bedside-strip = The last two minutes: { $sucks } sucks, { $swallows } swallows
+bedside-sign-help = { $look }
+    { $try }

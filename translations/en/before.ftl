@@ -1,0 +1,34 @@
+## Before the feed.
+
+before-last-day = Last 24 hours
+before-feeds = Feeds
+before-wet = Wet nappies
+before-dirty = Dirty nappies
+before-hours-since-wet = Hours since a wet nappy
+before-temperature = Baby's temperature
+before-celsius = { $degrees } °C
+before-supplement = Formula or donor milk, ml
+before-expressed = Expressed milk given, ml
+before-stool = Latest stool
+before-urates = Pink or brick-red staining
+before-sleepy = Needs waking for most feeds
+before-jaundice = Yellow skin
+before-baby-danger = Danger signs in the baby
+before-mother-danger = Danger signs in the mother
+before-none-of-these = None of these
+before-weight = Weight
+before-weight-grams = Weight in g
+before-weight-take = Keep
+before-naked = No clothes
+before-clothed = Clothed
+before-weight-odd = { $grams } g is far from the birth weight. Check the scale and the unit; keep it again if it is right.
+before-weight-not = A weight is a whole number of grams.
+before-start = Start of the feed
+before-side = Breast
+before-hold = Hold
+before-baby-on = Baby on: start the feed
+before-baby-on-quiet = The clock starts with this touch
+before-breasts = Breast and nipple before
+before-breast-side = { $side }: breast
+before-nipple-side = { $side }: nipple
+before-reasons = Called for: { $reasons }

@@ -1,0 +1,106 @@
+### What went wrong (`err-`) and what to do now (`rec-`), always in pairs. Shown in a banner on the
+### tablet and in the desk's messages. Both of a pair together: at most about 300 characters.
+
+## What is kept on this device. $file a file's name, $found and $known whole numbers, $why a sentence.
+
+err-store-too-new = The data here was written by a newer version of Feedside (data version { $found }; this program knows { $known }).
+rec-store-too-new = Install the newer version. The data was left as it is.
+err-store-damaged-kept = The data file is damaged. It was set aside as { $file }; nothing was deleted.
+rec-store-damaged-kept = Tell whoever looks after this device to keep that file. Open Feedside again to go on with an empty one.
+err-store-damaged = The data file is damaged and could not be used just now.
+rec-store-damaged = Note on paper what you see, then close Feedside and open it again.
+err-store-not-ours = The file at this place belongs to another program.
+rec-store-not-ours = Choose another folder for the data. The file was left as it is.
+err-store-locked = Another program holds the data file, so this was not stored.
+rec-store-locked = Close any other Feedside on this device and try again.
+err-store-full = There is no room left on this device, so this was not stored.
+rec-store-full = Make room on the device, then try again. Until then note on paper what you see.
+err-store-no-access = The place for the data cannot be opened or written to.
+rec-store-no-access = Check that the folder is there and that you may write to it, or choose another one.
+err-store-disk = The device's storage failed, so this may not have been stored.
+rec-store-disk = Note on paper what you see, and tell whoever looks after this device.
+err-store-not-kept = What was looked for is not kept on this device.
+rec-store-not-kept = Go back to the list and choose again.
+err-store-refused = This would contradict what is already kept, so nothing was stored.
+rec-store-refused = Close Feedside and open it again: it goes on from the last entry that is safe.
+err-store-unreadable = Something that is kept here cannot be read. { $why }
+rec-store-unreadable = Nothing was changed. Check for a newer version of Feedside, and tell whoever looks after this device.
+err-store-sql = The database failed, so this may not have been stored.
+rec-store-sql = Close Feedside and open it again. If it stays so, tell whoever looks after this device.
+
+## A value that was refused. $what one of the names below, the others whole numbers.
+
+err-record-out-of-range = { $what }: { $given } is outside { $low } to { $high }.
+rec-record-out-of-range = Check the value and enter it again.
+err-record-empty = { $what }: something is needed here.
+rec-record-empty = Enter at least one character.
+err-record-too-long = { $what }: no more than { $most } characters fit.
+rec-record-too-long = Say it in fewer words.
+err-record-not-printable = { $what }: some characters cannot be shown.
+rec-record-not-printable = Take them out and try again.
+err-record-out-of-order = An entry does not follow the one before it, so it was not added.
+rec-record-out-of-order = Close Feedside and open it again: it goes on from the last entry that is safe.
+err-record-nothing-to-strike = There is no such entry to take back.
+rec-record-nothing-to-strike = Look at the list of entries and choose again.
+err-record-already-signed = The visit is signed, so what was seen stays as it is.
+rec-record-already-signed = Make an amendment to correct it.
+err-record-unreadable = A stored entry cannot be read.
+rec-record-unreadable = Check for a newer version of Feedside, and tell whoever looks after this device.
+err-record-not-known = { $what }: this version does not know the value.
+rec-record-not-known = Check for a newer version of Feedside.
+
+## What a refused value is of. Stands at the start of a sentence.
+
+value-other = A value
+value-weight-in-grams = Weight in grams
+value-volume-in-millilitres = Volume in millilitres
+value-scale-step-in-grams = Step of the scale in grams
+value-temperature-in-tenths-of-a-degree-celsius = Temperature in tenths of a degree
+value-time = Time
+value-offset = Offset from UTC in minutes
+value-pain = Pain
+value-days-of-gestation-past-the-week = Days of gestation past the week
+value-gestation-in-days = Gestation in days
+value-feeds = Feeds
+value-wet-nappies = Wet nappies
+value-dirty-nappies = Dirty nappies
+value-hours-since-a-wet-nappy = Hours since a wet nappy
+value-label = Short text
+value-note = Note
+value-language-tag = Language
+value-sex = Sex
+value-way-of-birth = Way of birth
+value-risk-notes = Risk notes
+value-reasons = Reasons for the call
+value-milliseconds-since-the-visit-began = Time since the visit began
+
+## The desk's own. $file a file's name, $number a record's number.
+
+err-desk-not-set-up = This desk is not enrolled with any tablet: it has no key of its own yet. No record is shown.
+rec-desk-not-set-up = Make a key with “feedside-desk keys new”, type it into the tablet, then enrol the tablet with “feedside-desk keys enrol”. Or check that the right data folder was named.
+err-desk-no-such-record = There is no record { $number } here.
+rec-desk-no-such-record = List the records with “feedside-desk inbox”.
+err-desk-cannot-read = { $file } cannot be read.
+rec-desk-cannot-read = Check the name, and that you may read it.
+err-desk-not-a-picture = { $file } is not a picture that can be read (PNG or JPEG).
+rec-desk-not-a-picture = Take the picture again, or save it as PNG or JPEG.
+err-desk-no-code = No code was found in { $file }.
+rec-desk-no-code = Take the picture again: straight on, sharp, with the whole code and its white border in it.
+err-desk-cannot-write = { $file } cannot be written.
+rec-desk-cannot-write = Choose another place with “--out”.
+err-desk-no-tablet-key = That is not a tablet’s key.
+rec-desk-no-tablet-key = Let the tablet show its key code under Settings, and scan that code.
+err-desk-words-differ = The six words differ from those of the key that was scanned. The tablet was not enrolled.
+rec-desk-words-differ = Compare them once more on the tablet itself. If they stay different, do not enrol it, and tell whoever looks after the tablets.
+err-desk-not-confirmed = The tablet was not enrolled.
+rec-desk-not-confirmed = Compare the six words with those on the tablet, and run the command again.
+err-desk-no-random = This computer gave no random numbers, so no key was made.
+rec-desk-no-random = Restart the computer and try again.
+err-desk-no-clock = This computer’s clock is not set to a possible time.
+rec-desk-no-clock = Set date and time and try again.
+err-desk-no-folder = No folder for the data is known on this computer.
+rec-desk-no-folder = Name one with “--data”.
+err-desk-input = The scanner’s input broke off.
+rec-desk-input = Start “feedside-desk listen” again and scan what is missing. What was stored is safe.
+err-desk-not-laid-out = The record could not be laid out in this form.
+rec-desk-not-laid-out = Try another form, and tell whoever looks after this computer.

@@ -1,0 +1,12 @@
+## Seen on every screen.
+
+frame-back = Back
+frame-close = Close
+# The banner that leads back to a running feed. { $bed } as "Bay 2 · Bed 4".
+frame-running = A feed is running: { $bed }. Touch to go back to it.
+frame-no = No
+frame-yes = Yes
+frame-not-asked = not asked
+frame-not-known = not known
+# The line under every judgement.
+frame-caution = Feedside records, counts and computes. It does not diagnose. Local policy and the clinician decide.

@@ -1,0 +1,36 @@
+## Looking back after a feed.
+
+looking-back-title = Looking back
+looking-back-rhythm = Rhythm
+looking-back-after = After the feed
+looking-back-feeds = Feeds
+looking-back-feed = Feed { $number }: { $side }
+looking-back-unjudged = Could not be judged
+looking-back-unjudged-line = { $rule }: { $missing } missing
+looking-back-another-feed = Watch another feed
+looking-back-to-plan = Plan
+looking-back-nipple = Nipple
+looking-back-breast = Breast
+looking-back-baby = Baby
+looking-back-first-flow = First flow
+looking-back-first-flow-at = after { $time }
+looking-back-no-flow = not seen
+looking-back-rate = Sucks a minute
+looking-back-ratio = Sucks a swallow
+looking-back-interval = { $low } to { $high }
+looking-back-too-few = too few to say
+looking-back-runs = Runs
+looking-back-runs-value = { $count }, half with { $sucks } sucks or more
+looking-back-rests = Rests
+looking-back-rests-value = { $count }, half of { $time } or longer
+looking-back-share = Share of time sucking
+looking-back-share-value = { $percent } %
+looking-back-counts = Counted
+looking-back-counts-value = { $sucks } sucks, { $swallows } swallows
+looking-back-watched = Watched
+looking-back-pain = Pain
+looking-back-pain-value = highest { $peak }, last { $last }
+looking-back-acknowledge = Acknowledge as { $by }
+looking-back-acknowledged = Acknowledged by { $by }, { $time }
+looking-back-nothing = Nothing was found yet.
+looking-back-strip = The whole feed, { $time }

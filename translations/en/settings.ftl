@@ -1,0 +1,33 @@
+## Settings.
+
+settings-title = Settings
+settings-language = Language
+settings-light = Light
+settings-day = Day
+settings-night = Night
+settings-hand = Pads under
+settings-right = The right thumb
+settings-left = The left thumb
+settings-specialist = Your sign on the record
+settings-specialist-example = Initials or ward sign
+settings-keep = Keep
+settings-desk = The desk's key
+settings-desk-how = The desk shows its key with "feedside-desk keys show". Type it here. Then compare the six words.
+settings-desk-key = Groups as the desk shows them
+settings-desk-keep = Keep the desk's key
+settings-desk-none = No desk key yet.
+settings-desk-words = Same six words on the desk? { $words }
+settings-desk-trouble = Group { $group } does not fit. Compare it with the desk's screen.
+settings-desk-trouble-length = The key is not complete, or has too much.
+settings-tablet = This tablet's key
+settings-tablet-how = Let the desk scan this once with "feedside-desk keys enrol". Then compare the six words.
+settings-caps = Largest code the scanner reads
+settings-cap = Version { $version }
+settings-about = About
+settings-about-version = Version
+settings-about-policy = Ward policy
+settings-about-licence = Licence
+settings-about-licence-text = MIT or Apache-2.0. Screens by Slint under its royalty-free licence.
+settings-about-fonts = Type
+settings-about-fonts-text = Atkinson Hyperlegible Next, SIL Open Font License 1.1.
+settings-about-caution = Caution

@@ -1,0 +1,17 @@
+## The Ward screen: pairs by what is due.
+
+ward-title = Ward
+ward-count = { $count } pairs, { $due } due, { $waiting } waiting for a receipt
+ward-new-pair = New pair
+ward-settings = Settings
+ward-empty = No pairs yet.
+ward-demo = Fill with an invented ward
+ward-demo-quiet = To try things out. No real people.
+ward-due-now = Look due since { $time }
+ward-due-at = Next look { $time }
+ward-not-seen = Not seen yet
+ward-no-next-look = No next look set
+ward-waiting-receipt = Waiting for a receipt
+ward-visit-open = Visit open
+# Age on the list: { $days } whole days, { $hours } whole hours.
+ward-age = day { $days }, { $hours } h
