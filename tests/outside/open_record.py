@@ -142,9 +142,12 @@ def main(path):
     must(record[0] == 1 and next(iter(record)) == 0, "version first")
     must(record[3][3] == sample["specialist"], "specialist")
     times, _walls, kinds, bodies, taps = record[4]
-    coding, *streams = taps
+    coding, low, high, plain, alone = taps
     must(coding == 1, "coding of the taps")
-    tapped = sum(len(list(leb(stream))) for stream in streams)
+    steps = [rest << 8 | least for rest, least in zip(leb(high), low, strict=True)]
+    must(all(steps), "jaw movements one after the other")
+    must(sum(leb(plain)) + len(list(leb(plain))) <= len(steps), "swallows with a suck")
+    tapped = len(steps) + len(list(leb(alone)))
     must(tapped == sample["taps"], "number of taps")
     must(len(bodies) == len(list(leb(kinds))) == len(list(leb(times))) // 2, "columns")
     must(tapped + len(bodies) == sample["entries"], "number of entries")

@@ -1,7 +1,9 @@
 //! The single taps on the wire: a coding id, then its streams.
 //!
-//! Coding 1 (usual): one stream for each kind of tap, each with the time since the last tap of the
-//! same kind; order and numbers follow from the times and from the numbers of the other entries.
+//! Coding 1 (usual): jaw movements by the time since the last one, low bytes and the rest in
+//! streams of their own (the low bytes are noise, the rest hardly changes); how many jaw movements
+//! without a swallow stand before each one with a swallow; swallows alone by the time since the last
+//! one. Order and numbers follow from the times and from the numbers of the other entries.
 //! Coding 0 (always possible): one stream in order, with kind, number and time of each tap.
 
 use std::collections::BTreeSet;
@@ -13,10 +15,13 @@ use super::super::stream::{Reader, Writer};
 use super::field::list;
 
 const IN_ORDER: i64 = 0;
-const BY_KIND: i64 = 1;
+const BY_JAW: i64 = 1;
 
-/// The kinds of taps by their place in the streams.
+/// The kinds of taps by their numbers here.
 pub(super) const KINDS: [&str; 3] = ["suck", "suck_swallow", "swallow"];
+const SUCK: usize = 0;
+const SUCK_SWALLOW: usize = 1;
+const SWALLOW: usize = 2;
 
 /// One tap: its number, its time, and its place in [`KINDS`].
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -30,7 +35,7 @@ pub(super) fn to_wire(taps: &[WireTap], others: &BTreeSet<u32>) -> Item {
     if taps.is_empty() {
         return Item::Null;
     }
-    by_kind(taps)
+    by_jaw(taps)
         .filter(|item| of_wire(item.clone(), others).is_ok_and(|back| back == taps))
         .unwrap_or_else(|| in_order(taps))
 }
@@ -43,9 +48,14 @@ pub(super) fn of_wire(item: Item, others: &BTreeSet<u32>) -> Result<Vec<WireTap>
     let mut next = || parts.next().ok_or(HandoverError::NotReadable);
     let taps = match next()?.int()? {
         IN_ORDER => read_in_order(&next()?.bytes()?)?,
-        BY_KIND => {
-            let streams = [next()?.bytes()?, next()?.bytes()?, next()?.bytes()?];
-            read_by_kind(&streams, others)?
+        BY_JAW => {
+            let streams = [
+                next()?.bytes()?,
+                next()?.bytes()?,
+                next()?.bytes()?,
+                next()?.bytes()?,
+            ];
+            read_by_jaw(&streams, others)?
         }
         _ => return Err(HandoverError::NotReadable),
     };
@@ -56,39 +66,68 @@ pub(super) fn of_wire(item: Item, others: &BTreeSet<u32>) -> Result<Vec<WireTap>
 }
 
 /// `None` where the times go back.
-fn by_kind(taps: &[WireTap]) -> Option<Item> {
-    let mut parts = vec![Item::Int(BY_KIND)];
-    for kind in 0..KINDS.len() {
-        let mut writer = Writer::default();
-        let mut last_ms = 0;
-        for tap in taps.iter().filter(|tap| tap.kind == kind) {
-            writer.number(tap.at_ms.checked_sub(last_ms)?);
-            last_ms = tap.at_ms;
+fn by_jaw(taps: &[WireTap]) -> Option<Item> {
+    let mut low = Vec::new();
+    let (mut high, mut plain, mut alone) =
+        (Writer::default(), Writer::default(), Writer::default());
+    let (mut last_jaw_ms, mut last_alone_ms, mut plain_count) = (0, 0, 0);
+    for tap in taps {
+        if tap.kind == SWALLOW {
+            alone.number(tap.at_ms.checked_sub(last_alone_ms)?);
+            last_alone_ms = tap.at_ms;
+            continue;
         }
-        parts.push(Item::Bytes(writer.finish()));
+        let step_ms = tap.at_ms.checked_sub(last_jaw_ms)?;
+        last_jaw_ms = tap.at_ms;
+        low.push((step_ms & 0xff) as u8);
+        high.number(step_ms >> 8);
+        if tap.kind == SUCK_SWALLOW {
+            plain.number(plain_count);
+            plain_count = 0;
+        } else {
+            plain_count += 1;
+        }
     }
-    Some(Item::List(parts))
+    let (high, plain, alone) = (high.finish(), plain.finish(), alone.finish());
+    Some(list(
+        [Item::Int(BY_JAW), Item::Bytes(low)]
+            .into_iter()
+            .chain([high, plain, alone].map(Item::Bytes)),
+    ))
 }
 
-fn read_by_kind(
-    streams: &[Vec<u8>; KINDS.len()],
+fn read_by_jaw(
+    [low, high, plain, alone]: &[Vec<u8>; 4],
     others: &BTreeSet<u32>,
 ) -> Result<Vec<WireTap>, HandoverError> {
+    let later =
+        |at_ms: u64, step_ms: u64| at_ms.checked_add(step_ms).ok_or(HandoverError::NotReadable);
     let mut timed = Vec::new();
-    for (kind, stream) in streams.iter().enumerate() {
-        let mut reader = Reader::new(stream);
-        let mut at_ms = 0u64;
-        while reader.end().is_err() {
-            at_ms = at_ms
-                .checked_add(reader.number()?)
-                .ok_or(HandoverError::NotReadable)?;
-            timed.push((at_ms, kind));
-            if ENTRIES_MOST < timed.len() as u64 {
-                return Err(HandoverError::TooLarge);
-            }
+    let (mut high, mut at_ms) = (Reader::new(high), 0);
+    for low in low {
+        let high = high.number()?;
+        if u64::MAX >> 8 < high {
+            return Err(HandoverError::NotReadable);
         }
+        at_ms = later(at_ms, high << 8 | u64::from(*low))?;
+        timed.push((at_ms, SUCK));
     }
-    timed.sort_unstable();
+    high.end()?;
+    let (mut plain, mut place) = (Reader::new(plain), 0usize);
+    while plain.end().is_err() {
+        place = place.saturating_add(plain.small()?);
+        timed.get_mut(place).ok_or(HandoverError::NotReadable)?.1 = SUCK_SWALLOW;
+        place += 1;
+    }
+    let (mut alone, mut at_ms) = (Reader::new(alone), 0);
+    while alone.end().is_err() {
+        at_ms = later(at_ms, alone.number()?)?;
+        timed.push((at_ms, SWALLOW));
+    }
+    if ENTRIES_MOST < timed.len() as u64 {
+        return Err(HandoverError::TooLarge);
+    }
+    timed.sort_by_key(|(at_ms, _)| *at_ms);
     let mut free = (1u32..).filter(|seq| !others.contains(seq));
     timed
         .into_iter()

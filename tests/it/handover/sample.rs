@@ -61,7 +61,7 @@ pub fn pair() -> Pair {
 struct Dice(u64);
 
 impl Dice {
-    fn from_to(&mut self, low: u64, high: u64) -> u64 {
+    fn roll(&mut self, low: u64, high: u64) -> u64 {
         self.0 = self
             .0
             .wrapping_mul(6_364_136_223_846_793_005)
@@ -164,7 +164,7 @@ pub fn ordinary(seed: u64, taps: bool) -> Handed {
                 },
             );
         }
-        at_ms += dice.from_to(2_500, 9_000);
+        at_ms += dice.roll(2_500, 9_000);
         let (from, mut sucks, mut swallows) = (At::ms(at_ms), 0, 0);
         table.phases.push(PhaseRow {
             from: last_end,
@@ -172,7 +172,7 @@ pub fn ordinary(seed: u64, taps: bool) -> Handed {
             phase: "rest".to_owned(),
             percent: 100,
         });
-        for suck in 0..dice.from_to(12, 28) {
+        for suck in 0..dice.roll(12, 28) {
             let swallow = 6 < run && suck % 3 == 2;
             if taps {
                 put(
@@ -186,7 +186,7 @@ pub fn ordinary(seed: u64, taps: bool) -> Handed {
             }
             sucks += 1;
             swallows += u32::from(swallow);
-            at_ms += dice.from_to(520, 860);
+            at_ms += dice.roll(520, 860);
         }
         last_end = At::ms(at_ms + 1);
         table.runs.push(RunRow {
@@ -199,7 +199,7 @@ pub fn ordinary(seed: u64, taps: bool) -> Handed {
             from,
             to: last_end,
             phase: if run < 7 { "quick" } else { "flow" }.to_owned(),
-            percent: dice.from_to(71, 99) as u8,
+            percent: dice.roll(71, 99) as u8,
         });
         table.sucks += sucks;
         table.swallows += swallows;

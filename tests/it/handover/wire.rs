@@ -7,9 +7,9 @@ use feedside::handover::{
     deflate, dictionary, qr, wire,
 };
 use feedside::record::{
-    Adjustment, At, BabyDanger, BreastBefore, BreastState, Coded, Entry, Hold, Jaundice, Journal,
-    Label, LastDay, MotherDanger, NippleBefore, Pain, PlanItem, PlanWhat, Side, Sign, SignState,
-    StoolColour, StoredWord, TenthsCelsius, Text, WallTime, What,
+    Adjustment, At, BabyDanger, BreastState, Coded, Entry, Hold, Jaundice, Journal, Label, LastDay,
+    MotherDanger, NippleBefore, Pain, PlanItem, PlanWhat, Side, Sign, SignState, StoolColour,
+    StoredWord, TenthsCelsius, Text, WallTime, What,
 };
 use proptest::prelude::*;
 
@@ -225,11 +225,11 @@ fn any_what() -> impl Strategy<Value = What> {
             score: Pain::try_from(score).unwrap(),
         }),
         1 => (0..BreastState::ALL.len(), 0..NippleBefore::ALL.len()).prop_map(
-            |(breast, nipple)| What::BreastBefore(BreastBefore {
-                side: Side::Right,
-                breast: BreastState::ALL[breast],
-                nipple: NippleBefore::ALL[nipple],
-            })
+            |(breast, nipple)| What::BreastBefore(serde_json::from_value(serde_json::json!({
+                "side": "right",
+                "breast": BreastState::ALL[breast],
+                "nipple": NippleBefore::ALL[nipple],
+            })).unwrap())
         ),
         2 => word.prop_map(|text| What::Note { text: Text::new(&text).unwrap() }),
         1 => any_wall().prop_map(|due| What::NextLook { due }),
