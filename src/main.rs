@@ -66,13 +66,15 @@ fn main() -> ExitCode {
             &arguments.data.unwrap_or_else(start::usual_data_folder),
             arguments.say_safe,
         ),
-        Some(Command::Rehearse { out, seed, timings }) => match rehearse::run(&out, seed, timings) {
-            Ok(story) => {
-                print!("{story}");
-                ExitCode::SUCCESS
+        Some(Command::Rehearse { out, seed, timings }) => {
+            match rehearse::run(&out, seed, timings) {
+                Ok(story) => {
+                    print!("{story}");
+                    ExitCode::SUCCESS
+                }
+                Err(error) => failed(&format!("The rehearsal stopped: {error}.")),
             }
-            Err(error) => failed(&format!("The rehearsal stopped: {error}.")),
-        },
+        }
         Some(Command::Rhythm { file, json }) => printed(command::taps(&file, json)),
         Some(Command::Growth { file, json }) => printed(command::pair(&file, json)),
         Some(Command::CheckPolicy { file }) => printed(command::policy(&file)),

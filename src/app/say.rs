@@ -15,10 +15,7 @@ pub fn age(words: &Words, age: Option<Age>) -> String {
         |age| {
             words.say_with(
                 "pair-days-hours",
-                &[
-                    ("days", age.days().into()),
-                    ("hours", age.hours().into()),
-                ],
+                &[("days", age.days().into()), ("hours", age.hours().into())],
             )
         },
     )

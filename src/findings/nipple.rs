@@ -90,12 +90,7 @@ fn side_before<T>(
     told: impl Fn(&BreastBefore) -> Option<T>,
     fits: impl Fn(T) -> bool,
 ) -> Verdict {
-    let looked: Vec<T> = scene
-        .visit
-        .breasts_before
-        .iter()
-        .filter_map(told)
-        .collect();
+    let looked: Vec<T> = scene.visit.breasts_before.iter().filter_map(told).collect();
     let sides = looked.len();
     if looked.into_iter().any(fits) {
         held_if(true, &[])

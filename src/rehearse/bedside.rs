@@ -47,17 +47,17 @@ enum Step {
 }
 
 /// Watches the feed through the real screen; says how many taps there were.
-pub fn watch(
-    tablet: &mut Tablet,
-    taps: &[Tap],
-    album: &mut Album,
-) -> Result<usize, RehearseError> {
+pub fn watch(tablet: &mut Tablet, taps: &[Tap], album: &mut Album) -> Result<usize, RehearseError> {
     let base_ms = tablet_ms(tablet);
     let mut steps: Vec<(u64, Step)> = taps
         .iter()
         .filter(|tap| !matches!(tap.what, TapWhat::On | TapWhat::End) || 0 < tap.at.as_ms())
         .map(|tap| (tap.at.as_ms(), Step::Tap(tap.what)))
-        .chain(script().into_iter().map(|(at, event)| (at, Step::Act(event))))
+        .chain(
+            script()
+                .into_iter()
+                .map(|(at, event)| (at, Step::Act(event))),
+        )
         .chain([(PICTURE_MS, Step::Picture)])
         .collect();
     steps.sort_by_key(|(at, _)| *at);

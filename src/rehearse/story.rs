@@ -170,7 +170,10 @@ fn before_feed(tablet: &mut Tablet, album: &mut Album) -> Result<String, Rehears
             .is_some_and(|open| open.folded.running().is_some()),
         "the feed did not start",
     )?;
-    Ok("Asked about the last 24 hours, weighed, and the baby went on at the left breast.".to_owned())
+    Ok(
+        "Asked about the last 24 hours, weighed, and the baby went on at the left breast."
+            .to_owned(),
+    )
 }
 
 fn write_feed(out: &Path, feed: &Simulated) -> Result<(), RehearseError> {
@@ -205,9 +208,7 @@ fn look_back(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseE
             open.judged(&Policy::built_in(), now(tablet))
                 .findings
                 .get(place)
-                .is_some_and(|finding| {
-                    finding.level == crate::findings::Level::MedicalReviewNow
-                })
+                .is_some_and(|finding| finding.level == crate::findings::Level::MedicalReviewNow)
         });
         if review {
             tablet.hear(Event::LookingBack(Back::Acknowledged(place)));
@@ -239,11 +240,7 @@ fn agree(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseError
     Ok("Agreed a plan and the next look, and signed.".to_owned())
 }
 
-fn show_codes(
-    tablet: &mut Tablet,
-    album: &mut Album,
-    out: &Path,
-) -> Result<String, RehearseError> {
+fn show_codes(tablet: &mut Tablet, album: &mut Album, out: &Path) -> Result<String, RehearseError> {
     let shown = tablet
         .shell
         .handover()
@@ -253,7 +250,10 @@ fn show_codes(
     album.take(&mut tablet.shell)?;
     let count = shown.record.len();
     for (index, code) in (1..).zip(&shown.record) {
-        save_code(&out.join(format!("codes/record-{index}-of-{count}.png")), code)?;
+        save_code(
+            &out.join(format!("codes/record-{index}-of-{count}.png")),
+            code,
+        )?;
     }
     save_code(&out.join("codes/note.png"), &shown.note)?;
     Ok(format!(
@@ -272,11 +272,7 @@ fn save_code(file: &Path, code: &Code) -> Result<(), RehearseError> {
 }
 
 /// The desk reads the pictures; gives the receipt and the record's number.
-fn desk_reads(
-    desk: &mut Desk,
-    out: &Path,
-    wall: WallTime,
-) -> Result<(String, i64), RehearseError> {
+fn desk_reads(desk: &mut Desk, out: &Path, wall: WallTime) -> Result<(String, i64), RehearseError> {
     let folder = out.join("codes");
     let mut files: Vec<_> = fs::read_dir(&folder)
         .map_err(|error| RehearseError::file(&folder, error))?
@@ -308,11 +304,7 @@ fn desk_reads(
     Ok((kept.head.receipt, kept.head.number))
 }
 
-fn type_receipt(
-    tablet: &mut Tablet,
-    receipt: &str,
-    out: &Path,
-) -> Result<String, RehearseError> {
+fn type_receipt(tablet: &mut Tablet, receipt: &str, out: &Path) -> Result<String, RehearseError> {
     for figure in receipt.chars().filter(char::is_ascii_digit) {
         tablet.hear(Event::Handover(handover::Event::Keyed(figure.to_string())));
     }

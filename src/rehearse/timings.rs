@@ -104,11 +104,7 @@ fn push() -> Value {
 fn again() -> Value {
     let mut rhythm = Rhythm::new();
     taps().for_each(|tap| rhythm.push(tap));
-    spread(
-        (0..5)
-            .map(|_| timed(|| rhythm.so_far()).1)
-            .collect(),
-    )
+    spread((0..5).map(|_| timed(|| rhythm.so_far()).1).collect())
 }
 
 /// A touch on a pad until the picture shows it, on the bedside screen of a feed that runs.
@@ -136,8 +132,7 @@ fn drawn(tablet: &Tablet) -> Result<Value, RehearseError> {
         .unwrap_or_default();
     let mut micros = Vec::new();
     for _ in 0..FRAMES {
-        let (code, us): (Result<Code, _>, u128) =
-            timed(|| qr::draw_digits(&text, VersionCap::V20));
+        let (code, us): (Result<Code, _>, u128) = timed(|| qr::draw_digits(&text, VersionCap::V20));
         code?;
         micros.push(us);
     }

@@ -34,7 +34,7 @@ pub struct Tablet {
     /// When the rehearsal began.
     pub start: Now,
     /// Its window; kept so that it lives.
-    pub window: ui::AppWindow,
+    pub _window: ui::AppWindow,
     told: Rc<RefCell<Vec<Told>>>,
 }
 
@@ -101,7 +101,7 @@ pub fn set_up(desk_folder: &Path, seed: u64) -> Result<(Tablet, Desk), RehearseE
         shell,
         clock,
         start,
-        window,
+        _window: window,
         told,
     };
     Ok((tablet, desk))

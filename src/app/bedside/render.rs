@@ -179,7 +179,9 @@ fn sign_rows(open: &OpenVisit, words: &Words) -> Vec<ui::SignRow> {
                 name: say::stored(words, "sign", *sign).into(),
                 since: now
                     .filter(|now| feed_start <= now.at)
-                    .map_or_else(String::new, |now| words.duration_clock(now.at.since_ms(feed_start)))
+                    .map_or_else(String::new, |now| {
+                        words.duration_clock(now.at.since_ms(feed_start))
+                    })
                     .into(),
                 state: now.map_or(0, |now| match now.state {
                     SignState::Seen => 1,
@@ -216,7 +218,10 @@ fn phase(live: &Live, now: At, words: &Words, screen: &ui::BedsideAdapter<'_>, l
             words.say_with(
                 "bedside-phase-for",
                 &[
-                    ("time", words.duration_clock(now.since_ms(live.since)).into()),
+                    (
+                        "time",
+                        words.duration_clock(now.since_ms(live.since)).into(),
+                    ),
                     ("sure", words.say(sure).into()),
                 ],
             )

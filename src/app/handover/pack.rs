@@ -10,10 +10,10 @@ use sha2::Sha512;
 use crate::app::around::Around;
 use crate::app::open_visit::OpenVisit;
 use crate::fault;
+use crate::findings::Judged;
 use crate::handover::{
     DeskPublic, Fresh, Handed, HandoverError, Note, TabletKey, pack as pack_record,
 };
-use crate::findings::Judged;
 use crate::record::{Journal, WallTime, to_stored};
 use crate::report::{self, Computed, Facts, RuleVersions};
 use crate::words::Words;
@@ -55,8 +55,8 @@ pub fn pack(
     let mut content = handed(open, &judged, around.policy.mark());
     content.visit.journal = before_signature(&content.visit.journal);
     let fresh = Fresh::from_random(drawn(&content, &desk, secret));
-    let packed = pack_record(&content, tablet, &desk, &fresh, around.preferences.cap)
-        .map_err(told)?;
+    let packed =
+        pack_record(&content, tablet, &desk, &fresh, around.preferences.cap).map_err(told)?;
     let facts = facts(open, &judged, around, wall);
     let note = Note::new(&report::note::text(&facts, words))
         .and_then(|note| note.to_code())

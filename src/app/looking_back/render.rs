@@ -21,7 +21,14 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
         return;
     };
     let screen = ui::LookingBackAdapter::get(window);
-    screen.set_title(format!("{} · {}", open.pair.bed.as_str(), open.pair.initials.as_str()).into());
+    screen.set_title(
+        format!(
+            "{} · {}",
+            open.pair.bed.as_str(),
+            open.pair.initials.as_str()
+        )
+        .into(),
+    );
     screen.set_quiet(words.say("looking-back-title").into());
     let signed = open.folded.signed.is_some();
     screen.set_locked(signed);
@@ -81,7 +88,10 @@ fn strip(
     screen.set_to_label(words.duration_clock(length_ms).into());
     screen.set_strip_label(
         words
-            .say_with("looking-back-strip", &[("time", words.duration_clock(length_ms).into())])
+            .say_with(
+                "looking-back-strip",
+                &[("time", words.duration_clock(length_ms).into())],
+            )
             .into(),
     );
 }
@@ -103,15 +113,16 @@ fn phase_rows(summary: &Summary, words: &Words) -> Vec<ui::FactRow> {
                 .rates
                 .iter()
                 .find(|rates| rates.phase == Some(*phase));
-            let quiet = rates
-                .and_then(|rates| rates.sucks_per_min)
-                .map_or_else(String::new, |rate| {
-                    format!(
-                        "{} {}",
-                        words.number(rate.value, 0),
-                        words.say("bedside-sucks-a-minute")
-                    )
-                });
+            let quiet =
+                rates
+                    .and_then(|rates| rates.sucks_per_min)
+                    .map_or_else(String::new, |rate| {
+                        format!(
+                            "{} {}",
+                            words.number(rate.value, 0),
+                            words.say("bedside-sucks-a-minute")
+                        )
+                    });
             fact(
                 say::stored(words, "phase", *phase),
                 words.duration_clock(summary.totals_ms.of(*phase)),
@@ -148,14 +159,25 @@ fn number_rows(feed: &Feed, summary: &Summary, words: &Words) -> Vec<ui::FactRow
         |at| {
             words.say_with(
                 "looking-back-first-flow-at",
-                &[("time", words.duration_clock(at.since_ms(feed.started)).into())],
+                &[(
+                    "time",
+                    words.duration_clock(at.since_ms(feed.started)).into(),
+                )],
             )
         },
     );
     let mut rows = vec![
-        fact(words.say("looking-back-first-flow"), first_flow, String::new()),
+        fact(
+            words.say("looking-back-first-flow"),
+            first_flow,
+            String::new(),
+        ),
         fact(words.say("looking-back-rate"), per_min, per_min_quiet),
-        fact(words.say("looking-back-ratio"), per_swallow, per_swallow_quiet),
+        fact(
+            words.say("looking-back-ratio"),
+            per_swallow,
+            per_swallow_quiet,
+        ),
         fact(
             words.say("looking-back-runs"),
             words.say_with(

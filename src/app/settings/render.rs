@@ -98,7 +98,10 @@ fn desk(model: &Model, around: &Around<'_>, words: &Words, screen: &ui::Settings
         None => match DeskPublic::from_typed(kept) {
             Ok(key) => (
                 kept.clone(),
-                words.say_with("settings-desk-words", &[("words", key.fingerprint().join(" ").into())]),
+                words.say_with(
+                    "settings-desk-words",
+                    &[("words", key.fingerprint().join(" ").into())],
+                ),
             ),
             Err(_) => (String::new(), words.say("settings-desk-none")),
         },

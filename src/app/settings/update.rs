@@ -17,7 +17,10 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::NightChosen(night) => preferences.night = night,
         Event::LeftHandedChosen(left) => preferences.left_handed = left,
         Event::CapChosen(index) => {
-            preferences.cap = VersionCap::ALL.get(index).copied().unwrap_or(preferences.cap);
+            preferences.cap = VersionCap::ALL
+                .get(index)
+                .copied()
+                .unwrap_or(preferences.cap);
         }
         Event::SpecialistTyped(text) => {
             if let Ok(label) = Label::new(&text) {
