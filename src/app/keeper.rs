@@ -20,6 +20,8 @@ pub enum Ask {
     Open(VisitId),
     /// A new or changed pair.
     SavePair(Box<Pair>),
+    /// Many pairs with their visits.
+    Fill(Vec<(Pair, Vec<Visit>)>),
     /// A new visit, with the entries it already has.
     Begin(Box<Visit>),
     /// One more entry.
@@ -105,6 +107,15 @@ fn try_answer(store: &mut Store, ask: Ask) -> Result<Told, StoreError> {
         Ask::SavePair(pair) => {
             store.save_pair(&pair)?;
             Told::PairSaved(pair.id)
+        }
+        Ask::Fill(pairs) => {
+            for (pair, visits) in pairs {
+                store.save_pair(&pair)?;
+                for visit in visits {
+                    store.begin_visit(&visit)?;
+                }
+            }
+            Told::Ward(ward(store)?)
         }
         Ask::Begin(visit) => {
             store.begin_visit(&visit)?;

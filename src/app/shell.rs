@@ -338,14 +338,8 @@ impl Shell {
                 self.parts.keeper.ask(Ask::Open(visit));
             }
             Deed::FillDemo => {
-                for (pair, visits) in demo::ward(self.now().wall) {
-                    self.parts.keeper.ask(Ask::SavePair(Box::new(pair)));
-                    for visit in visits {
-                        self.parts.keeper.ask(Ask::Begin(Box::new(visit)));
-                    }
-                }
-                self.route = Route::Ward;
-                return vec![Deed::AskWard];
+                let pairs = demo::ward(self.now().wall);
+                self.parts.keeper.ask(Ask::Fill(pairs));
             }
             Deed::Keep(preferences) => self.keep(*preferences),
             Deed::Pack => return self.pack(),

@@ -13,5 +13,5 @@ mod update;
 pub use effect::Effect;
 pub use event::Event;
 pub use model::{Kind, Model, Shown, Told};
-pub use render::{image_of, render};
+pub use render::{image_of, modules, render};
 pub use update::update;

@@ -54,6 +54,10 @@ pub fn pack(
     let judged = open.judged(around.policy, wall);
     let mut content = handed(open, &judged, around.policy.mark());
     content.visit.journal = before_signature(&content.visit.journal);
+    // Single taps stay on the tablet; their table of runs and phases goes.
+    let content = content
+        .without_taps()
+        .map_err(|error| fault::record(&error, words).to_string())?;
     let fresh = Fresh::from_random(drawn(&content, &desk, secret));
     let packed =
         pack_record(&content, tablet, &desk, &fresh, around.preferences.cap).map_err(told)?;

@@ -13,7 +13,7 @@ use super::update::{is_note, piece};
 use super::{Kind, Model, Told};
 
 /// Pixels of a module in the picture; the screen enlarges it by whole steps.
-const MODULE_PX: usize = 6;
+const MODULE_PX: usize = 1;
 
 /// Draws the screen.
 pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
@@ -82,12 +82,14 @@ fn code(model: &Model, words: &Words, screen: &ui::HandoverAdapter<'_>) {
     ];
     if is_note(model) {
         screen.set_code(image_of(&shown.note));
+        screen.set_code_modules(modules(&shown.note));
         screen.set_what(words.say("handover-note-label").into());
         screen.set_code_label(words.say("handover-note-label").into());
         screen.set_can_previous(false);
         screen.set_can_next(false);
     } else if let Some(code) = shown.record.get(place) {
         screen.set_code(image_of(code));
+        screen.set_code_modules(modules(code));
         screen.set_what(words.say_with("handover-piece", &numbers).into());
         screen.set_code_label(words.say_with("handover-code-label", &numbers).into());
         screen.set_can_previous(0 < place);
@@ -105,6 +107,11 @@ fn grouped(figures: &str) -> String {
             gap.into_iter().chain(std::iter::once(figure))
         })
         .collect()
+}
+
+/// Modules of a side with the quiet zone.
+pub fn modules(code: &Code) -> i32 {
+    i32::try_from(code.side + 2 * QUIET_MODULES).unwrap_or(i32::MAX)
 }
 
 /// A code as a picture.

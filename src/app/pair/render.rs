@@ -200,7 +200,7 @@ fn output(story: &Story, growth: &growth::Growth, words: &Words) -> Vec<ui::Fact
             words.say_with(
                 "pair-expected",
                 &[
-                    ("day", age.days().into()),
+                    ("day", age.day_of_life().into()),
                     ("wet", i64::from(expected.wet).into()),
                     ("dirty", i64::from(expected.dirty).into()),
                 ],

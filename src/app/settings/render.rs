@@ -3,7 +3,7 @@
 use slint::Global;
 
 use crate::app::around::Around;
-use crate::app::handover::image_of;
+use crate::app::handover::{image_of, modules};
 use crate::app::lists::list;
 use crate::app::ui;
 use crate::fault;
@@ -57,6 +57,7 @@ pub fn render(
     screen.set_specialist(preferences.specialist.as_str().into());
     desk(model, around, words, &screen);
     screen.set_tablet_code(image_of(&tablet.code));
+    screen.set_tablet_code_modules(modules(&tablet.code));
     screen.set_tablet_words(tablet.words.as_str().into());
     let fact = |label: &str, value: String| ui::FactRow {
         label: words.say(label).into(),
