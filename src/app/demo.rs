@@ -12,6 +12,9 @@ use crate::record::{
 /// Milliseconds in an hour.
 const HOUR_MS: i64 = 3_600_000;
 
+/// The bed whose last visit still waits for its receipt.
+const WAITING: &str = "Bay 3 · Bed 1";
+
 /// One invented pair.
 struct Invented {
     bed: &'static str,
@@ -226,8 +229,8 @@ fn visit(
         }
     }
     add(What::Signed { by })?;
-    // Earlier invented visits were handed over long ago.
-    if !last {
+    // All but one were handed over.
+    if !last || it.bed != WAITING {
         add(What::ReceiptTaken {
             receipt: "0000000000".to_owned(),
         })?;
