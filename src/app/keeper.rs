@@ -54,8 +54,9 @@ pub enum Told {
 pub struct WardLine {
     /// The pair and its last visit.
     pub row: WardRow,
-    /// The last visit, for what the rules say of it.
-    pub last: Option<Box<Visit>>,
+    /// The last visits, newest last: what the rules said of the one before still counts while a new
+    /// one is open.
+    pub recent: Vec<Visit>,
     /// Weights of all visits, oldest first.
     pub weighings: Vec<(WallTime, Weighing)>,
 }
@@ -132,24 +133,26 @@ fn try_answer(store: &mut Store, ask: Ask) -> Result<Told, StoreError> {
     })
 }
 
+/// How many visits of a pair the ward's list is judged by: an open one and the one before.
+const RECENT_VISITS: usize = 2;
+
 fn ward(store: &mut Store) -> Result<Vec<WardLine>, StoreError> {
     let mut lines = Vec::new();
     for row in store.ward()? {
         let mut weighings = Vec::new();
-        let mut last = None;
-        if let Some(head) = &row.last {
-            for visit in visits(store, row.pair.id)? {
+        let mut recent = Vec::new();
+        if row.last.is_some() {
+            recent = visits(store, row.pair.id)?;
+            for visit in &recent {
                 weighings.extend(fold(&visit.journal).weighings);
-                if visit.id == head.id {
-                    last = Some(Box::new(visit));
-                }
             }
             weighings.sort_by_key(|(wall, _)| wall.utc_ms());
             weighings.dedup();
+            recent.drain(..recent.len().saturating_sub(RECENT_VISITS));
         }
         lines.push(WardLine {
             row,
-            last,
+            recent,
             weighings,
         });
     }

@@ -119,7 +119,7 @@ fn open_pair(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseE
     tablet.hear(Event::Arrived);
     tablet.hear(Event::Ward(ward_screen::Event::DemoWanted));
     album.take(&mut tablet.shell)?;
-    // The first on the list: due, with a reason.
+    // The first on the list: marked for a doctor.
     tablet.hear(Event::Ward(ward_screen::Event::Opened(0)));
     album.take(&mut tablet.shell)?;
     tablet.hear(Event::Pair(pair::Event::BeginWanted));
@@ -157,7 +157,7 @@ fn before_feed(tablet: &mut Tablet, album: &mut Album) -> Result<String, Rehears
     hear(Before::Chose(Question::Jaundice, 0));
     hear(Before::BreastTold(Side::Left, 1));
     hear(Before::NippleTold(Side::Left, 3));
-    hear(Before::WeightTaken("3150".to_owned()));
+    hear(Before::WeightTaken("3255".to_owned()));
     hear(Before::SideChosen(Side::Left));
     hear(Before::HoldChosen(1));
     album.take(&mut tablet.shell)?;

@@ -142,14 +142,19 @@ pub fn render_clock(
             .into(),
     );
     question(model, now, words, &screen);
-    if let Some(live) = open.live(around.now) {
-        phase(&live, now, words, &screen, lists);
+    let live = open.live(around.now);
+    if let Some(live) = &live {
+        phase(live, now, words, &screen, lists);
     }
     let summary = open.live_summary();
     let from = now.minus_ms(STRIP_MS + 5_000);
-    lists
-        .bands
-        .put(band_rows(&summary.phases, from, now, words));
+    lists.bands.put(band_rows(
+        &summary.phases,
+        from,
+        now,
+        live.map(|live| live.phase),
+        words,
+    ));
     lists.marks.put(mark_rows(feed, from));
     screen.set_end_s(seconds(now));
     screen.set_strip_label(

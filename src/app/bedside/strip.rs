@@ -25,24 +25,29 @@ pub fn seconds(at: At) -> f32 {
     (at.as_ms() as f64 / 1000.0) as f32
 }
 
-/// The phases that reach past `from`; the last one goes on to `now`.
-pub fn band_rows(phases: &[PhaseSpan], from: At, now: At, words: &Words) -> Vec<ui::StripBand> {
-    let last = phases.len().saturating_sub(1);
-    phases
+/// The phases that reach past `from`; after the last one the phase `going_on` lasts until `now`.
+pub fn band_rows(
+    phases: &[PhaseSpan],
+    from: At,
+    now: At,
+    going_on: Option<Phase>,
+    words: &Words,
+) -> Vec<ui::StripBand> {
+    let band = |from: At, to: At, phase: Phase| ui::StripBand {
+        from_s: seconds(from),
+        to_s: seconds(to),
+        kind: kind_of(phase),
+        label: say::stored(words, "phase", phase).into(),
+    };
+    let told = phases
         .iter()
-        .enumerate()
-        .filter(|(_, span)| from <= span.to)
-        .map(|(index, span)| ui::StripBand {
-            from_s: seconds(span.from),
-            to_s: seconds(if index == last {
-                span.to.max(now)
-            } else {
-                span.to
-            }),
-            kind: kind_of(span.phase),
-            label: say::stored(words, "phase", span.phase).into(),
-        })
-        .collect()
+        .filter(|span| from <= span.to)
+        .map(|span| band(span.from, span.to, span.phase));
+    let last = phases.last().map_or(now, |span| span.to);
+    let rest = going_on
+        .filter(|_| last < now)
+        .map(|phase| band(last, now, phase));
+    told.chain(rest).collect()
 }
 
 /// Sucks, swallows, pain and adjustments since `from`, by time.

@@ -80,7 +80,13 @@ fn strip(
 ) {
     let end = feed.ended.map_or(now, |end| end.at);
     let length_ms = end.since_ms(feed.started).max(1000);
-    screen.set_bands(list(band_rows(&summary.phases, feed.started, end, words)));
+    screen.set_bands(list(band_rows(
+        &summary.phases,
+        feed.started,
+        end,
+        None,
+        words,
+    )));
     screen.set_marks(list(mark_rows(feed, feed.started)));
     screen.set_end_s(seconds(end));
     screen.set_shown_s(seconds(At::ms(length_ms)));

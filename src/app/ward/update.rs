@@ -5,7 +5,7 @@ use crate::app::keeper::WardLine;
 use crate::app::open_visit::summary_of;
 use crate::findings::{self, Level};
 use crate::growth;
-use crate::record::{WallTime, fold};
+use crate::record::{Visit, WallTime, fold};
 
 use super::{Effect, Event, Line, Model};
 
@@ -63,22 +63,10 @@ fn line(row: WardLine, around: &Around<'_>) -> Line {
     let now = around.now.wall;
     let growth = growth::of(&row.row.pair, &row.weighings, now);
     let head = row.row.last.as_ref();
-    let review = row.last.as_ref().is_some_and(|visit| {
-        let folded = fold(&visit.journal);
-        let rhythms: Vec<_> = folded.feeds.iter().map(summary_of).collect();
-        findings::judge(
-            &row.row.pair,
-            &folded,
-            &rhythms,
-            &growth,
-            around.policy,
-            now,
-        )
-        .findings
+    let review = row
+        .recent
         .iter()
-        .filter(|finding| finding.level == Level::MedicalReviewNow)
-        .any(|finding| !folded.acknowledged.iter().any(|it| it.rule == finding.rule))
-    });
+        .any(|visit| needs_review(&row, visit, around));
     Line {
         growth,
         review,
@@ -88,4 +76,28 @@ fn line(row: WardLine, around: &Around<'_>) -> Line {
         next_look: row.row.next_look,
         pair: row.row.pair,
     }
+}
+
+/// Whether medical review now was found in a visit, as of its last entry, and not acknowledged.
+fn needs_review(row: &WardLine, visit: &Visit, around: &Around<'_>) -> bool {
+    let as_of = visit
+        .journal
+        .entries()
+        .last()
+        .map_or(visit.began, |entry| entry.wall);
+    let growth = growth::of(&row.row.pair, &row.weighings, as_of);
+    let folded = fold(&visit.journal);
+    let rhythms: Vec<_> = folded.feeds.iter().map(summary_of).collect();
+    findings::judge(
+        &row.row.pair,
+        &folded,
+        &rhythms,
+        &growth,
+        around.policy,
+        as_of,
+    )
+    .findings
+    .iter()
+    .filter(|finding| finding.level == Level::MedicalReviewNow)
+    .any(|finding| !folded.acknowledged.iter().any(|it| it.rule == finding.rule))
 }
