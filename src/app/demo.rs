@@ -81,7 +81,7 @@ const INVENTED: [Invented; 6] = [
         risks: &[],
         reasons: &[Reason::Weight],
         weights: &[(54, 3300), (30, 3262), (5, 3240)],
-        last_day: Some((8, 4, 2)),
+        last_day: Some((6, 2, 1)),
         stool: Some(StoolColour::Green),
         next_look_h: Some(3),
     },
