@@ -119,8 +119,8 @@ impl Scene {
         self.visit.breasts_before = [Side::Left, Side::Right]
             .map(|side| BreastBefore {
                 side,
-                breast,
-                nipple,
+                breast: Some(breast),
+                nipple: Some(nipple),
             })
             .to_vec();
         self
