@@ -137,8 +137,8 @@ def rounds(program, count, chance, folder):
     data, scratch = folder / "data", folder / "copy"
     begin_a_feed(program, data, scratch)
     journal = entries(data, scratch)
-    began = safe = len(journal)
-    unseen = losses = idle = 0
+    safe = len(journal)
+    shown = unseen = losses = idle = 0
     for number in range(1, count + 1):
         app = App(program, data)
         taps = None
@@ -164,6 +164,7 @@ def rounds(program, count, chance, folder):
         for it in wrong:
             losses += 1
             print(f"round {number}: {it}", file=sys.stderr)
+        shown += last - restarted
         idle += last == restarted
         unseen += len(after) - last
         journal, safe = after, max(safe, last)
@@ -173,8 +174,8 @@ def rounds(program, count, chance, folder):
     if restarted is None or restarted < safe:
         losses += 1
         print(f"the last start shows {restarted} entries, not {safe}", file=sys.stderr)
-    print(f"{count} kills, {safe - began} taps shown as safe, {losses} losses "
-          f"({unseen} taps kept before they were shown, {idle} rounds without a safe tap)")
+    print(f"{count} kills, {shown} taps shown as safe before them, {losses} losses "
+          f"({unseen} more taps were kept but not yet shown; {idle} rounds without a safe tap)")
     # Rounds in which nothing was tapped prove nothing.
     return losses == 0 and idle * 2 < count
 
