@@ -159,23 +159,11 @@ def rehearsal_of(folder, texts_file):
     }
 
 
-def main(*paths):
-    global DESK_KID
-    sample = sample_of(*paths) if len(paths) == 1 else rehearsal_of(*paths)
-    DESK_KID = sample["desk_kid"]
-
-    transfer, sealed = join(reversed(sample["pieces"]))
-    must(transfer == sample["transfer"] and sealed == sample["sealed"], "joined pieces")
-    signed = open_seal(sealed, sample["desk_secret"], DESK_KID)
-    packed = verify(signed, sample["tablet_public"], DESK_KID)
-    content = zlib.decompress(packed, wbits=-15)
-    must(content == sample.get("content", content), "content to the byte")
-
-    record = cbor2.loads(content)
-    must(cbor2.dumps(record, canonical=True) == content, "deterministic CBOR")
-    must(record[0] == 1 and next(iter(record)) == 0, "version first")
-    must(record[3][3] == sample["specialist"], "specialist")
-    times, _walls, kinds, bodies, taps = record[4]
+def taps_in(taps, sample):
+    """How many single taps came along, each one as it was; 0 if they stayed on the tablet."""
+    if taps is None:
+        must("jaw" in sample, "single taps in the sample")
+        return 0
     coding, low, high, plain, alone = taps
     must(coding == 1, "coding of the taps")
     steps = [rest << 8 | least for rest, least in zip(leb(high), low, strict=True)]
@@ -193,12 +181,34 @@ def main(*paths):
         must(swallows == [swallow for _, swallow in jaw], "which of them have a swallow")
     tapped = len(steps) + len(list(leb(alone)))
     must(tapped == sample["taps"], f"number of taps: {tapped}, {sample['taps']}")
+    return tapped
+
+
+def main(*paths):
+    global DESK_KID
+    sample = sample_of(*paths) if len(paths) == 1 else rehearsal_of(*paths)
+    DESK_KID = sample["desk_kid"]
+
+    transfer, sealed = join(reversed(sample["pieces"]))
+    must(transfer == sample["transfer"] and sealed == sample["sealed"], "joined pieces")
+    signed = open_seal(sealed, sample["desk_secret"], DESK_KID)
+    packed = verify(signed, sample["tablet_public"], DESK_KID)
+    content = zlib.decompress(packed, wbits=-15)
+    must(content == sample.get("content", content), "content to the byte")
+
+    record = cbor2.loads(content)
+    must(cbor2.dumps(record, canonical=True) == content, "deterministic CBOR")
+    must(record[0] == 1 and next(iter(record)) == 0, "version first")
+    must(record[3][3] == sample["specialist"], "specialist")
+    times, _walls, kinds, bodies, taps = record[4]
+    tapped = taps_in(taps, sample)
+    must(tapped or record[6], "a table of runs and phases in place of the taps")
     must(len(bodies) == len(list(leb(kinds))) == len(list(leb(times))) // 2, "columns")
     entries = tapped + len(bodies)
     must(entries == sample.get("entries", entries), "number of entries")
     must(receipt_of(record[1], sealed) == sample["receipt"], "receipt")
     print(f"opened: {len(sample['pieces'])} codes, {len(sealed)} bytes sealed, "
-          f"{len(content)} unpacked, {entries} entries, {tapped} of them taps, "
+          f"{len(content)} unpacked, {entries} entries, {tapped or 'none'} of them single taps, "
           f"receipt {sample['receipt']}")
 
 
