@@ -1,16 +1,21 @@
 """Opens a record sealed by this project with libraries that share no code with it.
 
-    cargo run --no-default-features --example sealed_sample > sample.json
+    cargo run --example sealed_sample > sample.json
     python3 tests/outside/open_record.py sample.json
+    python3 tests/outside/open_record.py REHEARSAL_DIR TEXTS_FILE
 
 Needs cbor2, pyhpke and cryptography. From the codes' digits to the content: joins the pieces,
-opens the seal, verifies the signature, unpacks, decodes, and compares with what the sample says.
+opens the seal, verifies the signature, unpacks, decodes, and compares with what the sample says;
+of a rehearsal, with what the desk kept, with its receipt, and tap for tap with taps.csv. TEXTS_FILE holds the
+texts of the record codes as other readers read them, one a line.
 Exits with 1 at the first thing that does not hold.
 """
 
 import hashlib
 import hmac
 import json
+import pathlib
+import sqlite3
 import sys
 import zlib
 
@@ -122,39 +127,92 @@ def receipt_of(secret, sealed):
     return digits + str((11 - product) % 10)
 
 
-def main(path):
-    global DESK_KID
+def sample_of(path):
+    """What the example program wrote."""
     with open(path, encoding="utf-8") as file:
         sample = json.load(file)
-    hexes = {key: bytes.fromhex(sample[key]) for key in
-             ("desk_secret", "desk_kid", "tablet_public", "sealed", "content")}
-    DESK_KID = hexes["desk_kid"]
+    for key in ("desk_secret", "desk_kid", "tablet_public", "sealed", "content"):
+        sample[key] = bytes.fromhex(sample[key])
+    return sample
+
+
+def rehearsal_of(folder, texts_file):
+    """The same from a rehearsal: keys and sealed record as the desk keeps them."""
+    folder = pathlib.Path(folder)
+    database = sqlite3.connect(f"file:{folder / 'desk' / 'desk.sqlite'}?mode=ro", uri=True)
+    desk_secret, desk_kid, tablet_public, transfer, sealed = database.execute(
+        "SELECT desk_key.secret, desk_key.kid, tablet.public, transfer, sealed FROM record"
+        " JOIN desk_key ON desk_key.kid = desk JOIN tablet ON tablet.kid = tablet"
+    ).fetchone()
+    database.close()
+    visit = json.loads((folder / "visit.json").read_text(encoding="utf-8"))
+    rows = (folder / "taps.csv").read_text(encoding="ascii").splitlines()[1:]
+    taps = [row.split(",") for row in rows if "suck" in row or "swallow" in row]
+    receipt = (folder / "receipt.txt").read_text(encoding="utf-8").splitlines()[0]
+    return {
+        "desk_secret": desk_secret, "desk_kid": desk_kid, "tablet_public": tablet_public,
+        "transfer": transfer, "sealed": sealed, "receipt": receipt,
+        "pieces": pathlib.Path(texts_file).read_text(encoding="ascii").splitlines(),
+        "specialist": visit["visit"]["specialist"],
+        "taps": len(taps),
+        "jaw": [(int(ms), what == "suck_swallow") for ms, what in taps if what != "swallow"],
+    }
+
+
+def taps_in(taps, sample):
+    """How many single taps came along, each one as it was; 0 if they stayed on the tablet."""
+    if taps is None:
+        must("jaw" in sample, "single taps in the sample")
+        return 0
+    coding, low, high, plain, alone = taps
+    must(coding == 1, "coding of the taps")
+    steps = [rest << 8 | least for rest, least in zip(leb(high), low, strict=True)]
+    must(all(steps), "jaw movements one after the other")
+    must(sum(leb(plain)) + len(list(leb(plain))) <= len(steps), "swallows with a suck")
+    if "jaw" in sample:
+        jaw = sample["jaw"]
+        apart = [after[0] - before[0] for before, after in zip(jaw, jaw[1:])]
+        must(steps[1:] == apart, "time from each jaw movement to the next")
+        swallows = [False] * len(steps)
+        at = -1
+        for without in leb(plain):
+            at += without + 1
+            swallows[at] = True
+        must(swallows == [swallow for _, swallow in jaw], "which of them have a swallow")
+    tapped = len(steps) + len(list(leb(alone)))
+    must(tapped == sample["taps"], f"number of taps: {tapped}, {sample['taps']}")
+    return tapped
+
+
+def main(*paths):
+    global DESK_KID
+    sample = sample_of(*paths) if len(paths) == 1 else rehearsal_of(*paths)
+    DESK_KID = sample["desk_kid"]
 
     transfer, sealed = join(reversed(sample["pieces"]))
-    must(transfer == sample["transfer"] and sealed == hexes["sealed"], "joined pieces")
-    signed = open_seal(sealed, hexes["desk_secret"], DESK_KID)
-    packed = verify(signed, hexes["tablet_public"], DESK_KID)
+    must(transfer == sample["transfer"] and sealed == sample["sealed"], "joined pieces")
+    signed = open_seal(sealed, sample["desk_secret"], DESK_KID)
+    packed = verify(signed, sample["tablet_public"], DESK_KID)
     content = zlib.decompress(packed, wbits=-15)
-    must(content == hexes["content"], "content to the byte")
+    must(content == sample.get("content", content), "content to the byte")
 
     record = cbor2.loads(content)
     must(cbor2.dumps(record, canonical=True) == content, "deterministic CBOR")
     must(record[0] == 1 and next(iter(record)) == 0, "version first")
     must(record[3][3] == sample["specialist"], "specialist")
     times, _walls, kinds, bodies, taps = record[4]
-    coding, low, high, plain, alone = taps
-    must(coding == 1, "coding of the taps")
-    steps = [rest << 8 | least for rest, least in zip(leb(high), low, strict=True)]
-    must(all(steps), "jaw movements one after the other")
-    must(sum(leb(plain)) + len(list(leb(plain))) <= len(steps), "swallows with a suck")
-    tapped = len(steps) + len(list(leb(alone)))
-    must(tapped == sample["taps"], "number of taps")
+    tapped = taps_in(taps, sample)
+    must(tapped or record[6], "a table of runs and phases in place of the taps")
     must(len(bodies) == len(list(leb(kinds))) == len(list(leb(times))) // 2, "columns")
-    must(tapped + len(bodies) == sample["entries"], "number of entries")
+    entries = tapped + len(bodies)
+    must(entries == sample.get("entries", entries), "number of entries")
     must(receipt_of(record[1], sealed) == sample["receipt"], "receipt")
     print(f"opened: {len(sample['pieces'])} codes, {len(sealed)} bytes sealed, "
-          f"{len(content)} unpacked, {sample['entries']} entries, receipt {sample['receipt']}")
+          f"{len(content)} unpacked, {entries} entries, {tapped or 'none'} of them single taps, "
+          f"receipt {sample['receipt']}")
 
 
 if __name__ == "__main__":
-    main(sys.argv[1])
+    if len(sys.argv) not in (2, 3):
+        sys.exit(__doc__)
+    main(*sys.argv[1:])

@@ -2,27 +2,33 @@
 # Checks from outside: plays the whole job once, then lets programs that are not ours judge what
 # came out. Wants what `.ci/run` installs; `.ci/run` also calls it.
 #
-#     tests/outside/run.sh [DIR]      DIR: where to work, by default target/outside
+#     tests/outside/run.sh [OUT_DIR [PROGRAM_DIR]]
 #
-# VENV and NODE_MODULES name the Python environment and the npm folder (by default in DIR).
+# OUT_DIR: where to work, by default target/outside. PROGRAM_DIR: where feedside, feedside-desk and
+# examples/sealed_sample lie; without it they are built. VENV and NODE_MODULES name the Python
+# environment and the npm folder (by default in OUT_DIR); KILLS how often the app is killed (200).
 set -euo pipefail
-cd "$(dirname "$0")/../.."
 
-work="${1:-target/outside}"
+work="${1:-$(dirname "$0")/../../target/outside}"
 mkdir -p "$work"
 work="$(cd "$work" && pwd)"
+programs="${2:+$(cd "$2" && pwd)}"
+cd "$(dirname "$0")/../.."
+
 venv="${VENV:-$work/venv}"
 export NODE_MODULES="${NODE_MODULES:-$work/node/node_modules}"
 python="$venv/bin/python"
 here=tests/outside
 
-cargo build --quiet
-programs="${CARGO_TARGET_DIR:-target}/debug"
+if [ -z "$programs" ]; then
+    cargo build --quiet --locked --bins --example sealed_sample
+    programs="${CARGO_TARGET_DIR:-target}/debug"
+fi
 
 echo "== rehearse"
 rehearsal="$work/rehearsal"
 rm -rf "$rehearsal"
-"$programs/feedside" rehearse --out "$rehearsal" --seed 7
+(unset DISPLAY WAYLAND_DISPLAY; "$programs/feedside" rehearse --out "$rehearsal" --seed 7)
 
 echo "== codes"
 "$python" "$here/read_codes.py" "$rehearsal/codes" --texts "$work/codes.txt"
@@ -30,14 +36,19 @@ echo "== codes"
 echo "== the desk, once more"
 "$python" "$here/listen_again.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
 
-echo "== the record, opened from the RFCs alone"
-"$python" "$here/open_record.py" "$rehearsal"
+echo "== records, opened from the RFCs alone"
+"$python" "$here/open_record.py" "$rehearsal" "$work/codes.txt"
+"$programs/examples/sealed_sample" >"$work/sample.json"
+"$python" "$here/open_record.py" "$work/sample.json"
 
 echo "== FHIR"
 "$python" "$here/check_fhir.py" "$rehearsal/exports/visit.fhir.json"
 node "$here/check_fhir.mjs" "$rehearsal/exports/visit.fhir.json"
 
+echo "== files for the commands"
+"$python" "$here/commands.py" "$programs/feedside" "$rehearsal/taps.csv"
+
 echo "== killed while taps come in"
-xvfb-run --auto-servernum "$here/kill_taps.sh" "$programs/feedside"
+"$python" "$here/kill_taps.py" "$programs/feedside" "${KILLS:-200}"
 
 echo "== outside checks done"
