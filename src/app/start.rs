@@ -101,10 +101,9 @@ pub fn run(data: &Path, say_safe: bool) -> Result<(), StartError> {
         }
         Preferences::read(|name| kept.get(name).cloned())
     };
-    let unfinished = match store.open_visit()? {
-        Some(visit) => Some(answer(&mut store, Ask::Open(visit))),
-        None => None,
-    };
+    let unfinished = store
+        .open_visit()?
+        .map(|visit| answer(&mut store, Ask::Open(visit)));
     let window = ui::AppWindow::new()?;
 
     thread_local! {
