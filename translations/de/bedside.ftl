@@ -20,7 +20,6 @@ bedside-pain-cannot-say = kann es nicht sagen
 bedside-pain-early = Schmerz jetzt: Ist der Anfangsschmerz weg?
 bedside-now = jetzt
 bedside-place = { $side } · { $hold }
-bedside-quiet = Tag { $days }, { $hours } h · { $change }
 bedside-safe = { $count } Einträge sicher
 bedside-saving = { $safe } von { $count } Einträgen sicher
 bedside-phase-for = seit { $time }, { $sure }

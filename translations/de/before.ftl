@@ -6,7 +6,6 @@ before-wet = Nasse Windeln
 before-dirty = Windeln mit Stuhl
 before-hours-since-wet = Stunden seit der letzten nassen Windel
 before-temperature = Temperatur des Kindes
-before-celsius = { $degrees } °C
 before-supplement = Pre-Nahrung oder Spenderinnenmilch, ml
 before-expressed = Abgepumpte Milch gegeben, ml
 before-stool = Letzter Stuhl

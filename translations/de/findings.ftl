@@ -304,22 +304,6 @@ call-nobody = Niemand weiter
 
 ## Families of rules, as headings of the catalogue.
 
-family-baby = Kind
-family-mother = Mutter
-family-weight = Gewicht
-family-output = Windeln
-family-feeds = Mahlzeiten
-family-signs = Haltung und Anlegen
-family-rhythm = Rhythmus
-family-pain = Schmerz
-family-nipple = Brustwarze und Brust
 
 ## Beside every list of findings.
 
-findings-caution = Dies beschreibt, was beobachtet wurde, und stellt keine Diagnose. Die Regeln vor Ort und die Fachkraft entscheiden.
-findings-none = Keine Regel trifft zu. Das heißt nicht, dass alles in Ordnung ist.
-findings-unjudged = Konnte nicht beurteilt werden. Es fehlt:
-findings-reason = Grund
-findings-source = Quelle
-findings-tries = Üblich zu versuchen
-findings-call = Anrufen

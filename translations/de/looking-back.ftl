@@ -32,5 +32,4 @@ looking-back-pain = Schmerz
 looking-back-pain-value = höchstens { $peak }, zuletzt { $last }
 looking-back-acknowledge = Zur Kenntnis genommen als { $by }
 looking-back-acknowledged = Zur Kenntnis genommen von { $by }, { $time }
-looking-back-nothing = Noch nichts gefunden.
 looking-back-strip = Das ganze Stillen, { $time }

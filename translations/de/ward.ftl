@@ -13,4 +13,3 @@ ward-not-seen = Noch nicht gesehen
 ward-no-next-look = Kein nächster Blick gesetzt
 ward-waiting-receipt = Wartet auf Quittung
 ward-visit-open = Besuch offen
-ward-age = Tag { $days }, { $hours } h

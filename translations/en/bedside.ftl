@@ -20,7 +20,6 @@ bedside-pain-cannot-say = cannot say
 bedside-pain-early = Pain now: has the early pain gone?
 bedside-now = now
 bedside-place = { $side } · { $hold }
-bedside-quiet = day { $days }, { $hours } h · { $change }
 bedside-safe = { $count } entries safe
 bedside-saving = { $safe } of { $count } entries safe
 bedside-phase-for = for { $time }, { $sure }

@@ -6,7 +6,6 @@ before-wet = Wet nappies
 before-dirty = Dirty nappies
 before-hours-since-wet = Hours since a wet nappy
 before-temperature = Baby's temperature
-before-celsius = { $degrees } °C
 before-supplement = Formula or donor milk, ml
 before-expressed = Expressed milk given, ml
 before-stool = Latest stool

@@ -304,22 +304,6 @@ call-nobody = Nobody further
 
 ## Families of rules, as headings of the catalogue.
 
-family-baby = Baby
-family-mother = Mother
-family-weight = Weight
-family-output = Nappies
-family-feeds = Feeds
-family-signs = Position and attachment
-family-rhythm = Rhythm
-family-pain = Pain
-family-nipple = Nipple and breast
 
 ## Beside every list of findings.
 
-findings-caution = This describes what was observed and does not diagnose. Local policy and the clinician decide.
-findings-none = No rule held. That does not mean that all is well.
-findings-unjudged = Could not be judged. Missing:
-findings-reason = Reason
-findings-source = Source
-findings-tries = Usually tried
-findings-call = Call

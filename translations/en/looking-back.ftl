@@ -32,5 +32,4 @@ looking-back-pain = Pain
 looking-back-pain-value = highest { $peak }, last { $last }
 looking-back-acknowledge = Acknowledge as { $by }
 looking-back-acknowledged = Acknowledged by { $by }, { $time }
-looking-back-nothing = Nothing was found yet.
 looking-back-strip = The whole feed, { $time }

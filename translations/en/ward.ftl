@@ -13,5 +13,3 @@ ward-not-seen = Not seen yet
 ward-no-next-look = No next look set
 ward-waiting-receipt = Waiting for a receipt
 ward-visit-open = Visit open
-# Age on the list: { $days } whole days, { $hours } whole hours.
-ward-age = day { $days }, { $hours } h

@@ -1,1 +1,4 @@
 //! Tests of the room `app`.
+
+mod bedside;
+mod contrast;

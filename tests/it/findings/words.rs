@@ -3,8 +3,8 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use feedside::findings::{CallWhom, FAMILIES, Level, Limit, Missing, catalogue};
-use feedside::growth::{Caution, MissingForGrowth, Question};
+use feedside::findings::{CallWhom, Level, Limit, Missing, catalogue};
+use feedside::growth::{Caution, MissingForGrowth};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, PatternElement};
 
 const FILES: [(&str, [&str; 2]); 2] = [
@@ -95,16 +95,6 @@ fn needed() -> BTreeSet<String> {
         Caution::ALL
             .iter()
             .map(|it| format!("caution-{}", dashed(it.as_word()))),
-    );
-    ids.extend(
-        Question::ALL
-            .iter()
-            .map(|it| format!("question-{}", dashed(it.as_word()))),
-    );
-    ids.extend(
-        FAMILIES
-            .iter()
-            .map(|(family, _)| format!("family-{family}")),
     );
     ids
 }

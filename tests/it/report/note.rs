@@ -45,25 +45,26 @@ fn what_needs_a_doctor_now_leads_and_the_rest_follows_in_the_order_of_need() {
     for (lang, order) in [
         (
             Lang::En,
-            [
+            &[
                 "Weight 3049 g, -10.3% from birth weight",
                 "Feed 1 Left",
                 "Signs not seen: Chin in",
                 "Pain, 0 to 10, in order: 6, 2, cannot say",
                 "Plan: Weigh again",
                 "Next look: 4 Mar 2026, 15:30",
-            ],
+            ][..],
         ),
+        // Longer words: here the note is full after the plan, and says that it left parts out.
         (
             Lang::De,
-            [
+            &[
                 "Gewicht 3049 g, -10,3% zum Geburtsgewicht",
                 "Stillen 1 Links",
                 "Zeichen nicht gesehen: Kinn",
                 "Schmerz, 0 bis 10, der Reihe nach: 6, 2, kann es nicht sagen",
                 "Vereinbart: ",
-                "Naechster Besuch: 4. Maerz 2026, 15:30",
-            ],
+                "Gekuerzt: ",
+            ][..],
         ),
     ] {
         let words = Words::new(lang);
