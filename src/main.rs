@@ -84,7 +84,7 @@ fn main() -> ExitCode {
 fn app(data: &Path, say_safe: bool) -> ExitCode {
     match start::run(data, say_safe) {
         Ok(()) => ExitCode::SUCCESS,
-        Err(StartError::NoDisplay) => failed(
+        Err(StartError::NoDisplay | StartError::Window(_)) => failed(
             "There is no display here to open the app on; feedside rehearse --out DIR shows the whole job without one.",
         ),
         Err(error) => failed(&format!("The app did not start: {error}.")),
