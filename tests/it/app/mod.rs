@@ -1,4 +1,5 @@
 //! Tests of the room `app`.
+#![cfg(feature = "app")]
 
 mod bedside;
 mod contrast;
