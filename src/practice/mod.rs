@@ -5,6 +5,7 @@
 //! that the two cannot agree by construction. Randomness comes in as a seed; the same seed gives
 //! the same feed.
 
+mod agreement;
 mod baby;
 mod feed;
 mod hand;
@@ -16,6 +17,9 @@ use rand_chacha::rand_core::SeedableRng;
 
 use crate::record::Tap;
 
+pub use agreement::{
+    COUNT_WINDOW_MS, HandSeen, Kappa, MATCH_MS_MOST, counts, hand_seen, intraclass, kappa,
+};
 pub use baby::{Baby, Profile, Sucking};
 pub use hand::{Hand, HandLevel};
 pub use truth::{PhaseTruth, Truth, TruthPhase, Way, truth_json};

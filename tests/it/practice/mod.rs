@@ -1,4 +1,5 @@
 //! Tests of the room `practice`.
 
+mod agreement;
 mod feeds;
 mod published;
