@@ -2,6 +2,7 @@
 //!
 //! No name, no bed, no ward number and no words that anyone typed: whoever sees the code can read
 //! it. What does not fit is left out by whole parts, the least pressing first, and the note says so.
+//! The next look is never left out: it stands at the end with the visit's id.
 
 use super::{Facts, FeedFacts, phrase};
 use crate::findings::Level;
@@ -19,7 +20,7 @@ pub fn text(facts: &Facts, words: &Words) -> String {
         .map(|part| typeable(part))
         .filter(|part| !part.is_empty())
         .collect();
-    let end = typeable(&words.say_with("note-end", &[("id", facts.short_id().into())]));
+    let end = end(facts, words);
     let shortened = |left_out: usize| {
         let said = words.say_with("note-shortened", &[("count", left_out.into())]);
         format!("{} {end}", typeable(&said))
@@ -40,6 +41,16 @@ pub fn text(facts: &Facts, words: &Words) -> String {
         text.push(' ');
     }
     text + &end
+}
+
+/// What is always said last: when to look again, that nothing is diagnosed, and the visit's id.
+fn end(facts: &Facts, words: &Words) -> String {
+    let due = facts.next_look.map(|due| {
+        let due = words.date_time(due.local());
+        words.say_with("note-next-look", &[("due", due.into())])
+    });
+    let id = words.say_with("note-end", &[("id", facts.short_id().into())]);
+    typeable(&format!("{} {id}", due.unwrap_or_default()))
 }
 
 /// The parts, the most pressing first; each ends its own sentence.
@@ -175,7 +186,7 @@ fn feed_part(words: &Words, number: usize, it: &FeedFacts) -> String {
             let doubts: Vec<String> = rhythm
                 .doubts
                 .iter()
-                .map(|doubt| phrase::of(words, "doubt", *doubt))
+                .map(|doubt| phrase::of(words, "note-doubt", *doubt))
                 .collect();
             bits.push(words.say_with("note-doubts", &[("doubts", doubts.join(", ").into())]));
         }
@@ -261,10 +272,6 @@ fn plan(facts: &Facts, words: &Words) -> Vec<String> {
         .count();
     if 0 < own {
         parts.push(words.say_with("note-own-words", &[("count", own.into())]));
-    }
-    if let Some(due) = facts.next_look {
-        let due = words.date_time(due.local());
-        parts.push(words.say_with("note-next-look", &[("due", due.into())]));
     }
     parts
 }

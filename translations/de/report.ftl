@@ -29,6 +29,15 @@ note-no-flow = kein Milchfluss gesehen
 note-counts = { $sucks } Saugzüge, { $swallows } Schlucke gezählt
 note-sucks-per-swallow = { $value } ({ $low } bis { $high }) Saugzüge je Schluck im Fluss
 note-doubts = fraglich: { $doubts }
+# wenige Wörter, für note-doubts
+note-doubt-few-swallows = wenige Schlucke bemerkt
+note-doubt-few-sucks = wenige Saugzüge getippt
+note-doubt-long-unwatched = viel unbeobachtet
+note-doubt-too-fast = Tipps schneller als ein Kiefer
+note-doubt-out-of-order = Tipps in falscher Reihenfolge
+note-doubt-unresolved-touches = Berührungen nicht zuzuordnen
+note-doubt-long-silence = lange kein Tipp
+note-doubt-phases-unsure = Phasen schwer zu unterscheiden
 note-nipple = Mamille danach: { $nipple }
 note-nipple-unseen = Mamille danach nicht angesehen
 note-signs-all = Alle Zeichen für Haltung und Anlegen gesehen.

@@ -29,6 +29,15 @@ note-no-flow = no milk flow seen
 note-counts = { $sucks } sucks, { $swallows } swallows counted
 note-sucks-per-swallow = { $value } ({ $low } to { $high }) sucks a swallow in flow
 note-doubts = in doubt: { $doubts }
+# a few words, of note-doubts
+note-doubt-few-swallows = few swallows noticed
+note-doubt-few-sucks = few sucks tapped
+note-doubt-long-unwatched = much not watched
+note-doubt-too-fast = taps faster than a jaw
+note-doubt-out-of-order = taps out of order
+note-doubt-unresolved-touches = touches not told apart
+note-doubt-long-silence = long without a tap
+note-doubt-phases-unsure = phases hard to tell apart
 note-nipple = nipple after: { $nipple }
 note-nipple-unseen = nipple not looked at after
 note-signs-all = All signs of position and attachment seen.

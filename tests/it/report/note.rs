@@ -54,7 +54,6 @@ fn what_needs_a_doctor_now_leads_and_the_rest_follows_in_the_order_of_need() {
                 "Next look: 4 Mar 2026, 15:30",
             ][..],
         ),
-        // Longer words: here the note is full after the plan, and says that it left parts out.
         (
             Lang::De,
             &[
@@ -63,7 +62,7 @@ fn what_needs_a_doctor_now_leads_and_the_rest_follows_in_the_order_of_need() {
                 "Zeichen nicht gesehen: Kinn",
                 "Schmerz, 0 bis 10, der Reihe nach: 6, 2, kann es nicht sagen",
                 "Vereinbart: ",
-                "Gekuerzt: ",
+                "Naechster Besuch: 4. Maerz 2026, 15:30",
             ][..],
         ),
     ] {
@@ -118,11 +117,23 @@ fn what_does_not_fit_is_left_out_by_whole_parts_and_the_note_says_so() {
     let shown = note.matches(" with a rather long name.").count();
     assert!(10 < shown);
     assert_eq!(note.matches("sample rule number").count(), shown);
-    // 40 findings, then unjudged, weight, feed, three sentences on signs, pain, plan, own words and
-    // next look: 50 parts.
-    let left_out = format!("Shortened: {} parts left out, see the record.", 50 - shown);
+    // 40 findings, then unjudged, weight, feed, three sentences on signs, pain, plan and own words:
+    // 49 parts.
+    let left_out = format!("Shortened: {} parts left out, see the record.", 49 - shown);
     assert!(note.contains(&left_out), "{note}");
     assert!(note.ends_with("Visit abcdef01"));
+}
+
+#[test]
+fn the_next_look_is_told_however_full_the_note_is() {
+    for lang in Lang::ALL {
+        let words = Words::new(*lang);
+        for count in 0..40 {
+            let note = text(&many_findings(count), &words);
+            assert!(note.len() <= MOST);
+            assert!(note.contains("2026, 15:30"), "{note}");
+        }
+    }
 }
 
 #[test]
