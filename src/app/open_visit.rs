@@ -95,6 +95,12 @@ impl OpenVisit {
             What::FeedStarted { .. } | What::UnwatchedFrom { .. } | What::FeedEnded { .. } => {
                 self.rebuild_live();
             }
+            What::BoundaryMoved(moved) => {
+                let lies_in_it = |feed: &Feed| feed.boundaries.last() == Some(moved);
+                if self.folded.running().is_some_and(lies_in_it) {
+                    self.live.note_boundary(*moved);
+                }
+            }
             What::TouchUnresolved => self.live.note_unresolved(1),
             _ => {
                 if let Some(feed) = self.folded.running()
@@ -114,6 +120,9 @@ impl OpenVisit {
                 self.live.push(*tap);
             }
             self.live.note_unresolved(feed.unresolved_touches);
+            for moved in &feed.boundaries {
+                self.live.note_boundary(*moved);
+            }
         }
     }
 
@@ -174,5 +183,8 @@ pub fn summary_of(feed: &Feed) -> Summary {
         rhythm.push(*tap);
     }
     rhythm.note_unresolved(feed.unresolved_touches);
+    for moved in &feed.boundaries {
+        rhythm.note_boundary(*moved);
+    }
     rhythm.so_far()
 }

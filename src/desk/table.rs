@@ -112,6 +112,8 @@ impl Reader {
         let sucking_ms = totals_ms.quick + totals_ms.flow + totals_ms.flutter;
         let on_ms = sucking_ms + totals_ms.rest;
         Summary {
+            // The tablet sends the phases as they are told.
+            computed: None,
             watched_ms: table.watched_ms,
             sucks: table.sucks,
             swallows: table.swallows,

@@ -4,8 +4,8 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::{
-    Adjustment, At, BabyState, BreastAfter, BreastBefore, EndedBy, Hold, Label, LastDay, Nappy,
-    NippleAfter, Pain, PlanItem, Side, Sign, SignState, Text, WallTime, Weighing,
+    Adjustment, At, BabyState, BoundaryMoved, BreastAfter, BreastBefore, EndedBy, Hold, Label,
+    LastDay, Nappy, NippleAfter, Pain, PlanItem, Side, Sign, SignState, Text, WallTime, Weighing,
 };
 
 /// One entry. Entries are only ever added.
@@ -106,6 +106,8 @@ pub enum What {
     },
     /// A touch came that the screen could not resolve.
     TouchUnresolved,
+    /// The specialist moved a boundary between two phases of a feed, running or ended.
+    BoundaryMoved(BoundaryMoved),
     /// A finding was acknowledged.
     FindingAcknowledged {
         /// The rule's id.

@@ -1,7 +1,7 @@
 //! One feed as folded from the journal: one stretch at one breast.
 
 use super::word::words;
-use super::{Adjustment, At, Hold, Pain, Side, Sign, SignState, Tap, TapWhat};
+use super::{Adjustment, At, BoundaryMoved, Hold, Pain, Side, Sign, SignState, Tap, TapWhat};
 
 words!(
     /// Who ended the feed.
@@ -118,6 +118,8 @@ pub struct Feed {
     pub adjustments: Vec<AdjustmentTried>,
     /// Touches that the screen could not resolve.
     pub unresolved_touches: u32,
+    /// Boundaries between phases that the specialist moved, in the order of their moving.
+    pub boundaries: Vec<BoundaryMoved>,
     /// The nipple after it.
     pub nipple_after: Option<NippleAfter>,
     /// The breast after it.
@@ -142,6 +144,7 @@ impl Feed {
             signs: Vec::new(),
             adjustments: Vec::new(),
             unresolved_touches: 0,
+            boundaries: Vec::new(),
             nipple_after: None,
             breast_after: None,
             baby_state: None,

@@ -177,6 +177,10 @@ fn step(folded: &mut Folded, entry: &Entry) {
         }
         What::ShownAsCode { transfer, .. } => folded.shown = Some((wall, *transfer)),
         What::ReceiptTaken { receipt } => folded.receipt = Some(receipt.clone()),
+        What::BoundaryMoved(moved) => match feed_at(folded, moved.was) {
+            Some(feed) => feed.boundaries.push(*moved),
+            None => folded.odd.push(Odd::NothingFed(entry.seq)),
+        },
         What::NippleAfter { .. } | What::BreastAfter { .. } | What::BabyState { .. } => {
             if !after_feed(folded, &entry.what) {
                 folded.odd.push(Odd::NothingFed(entry.seq));
@@ -194,6 +198,16 @@ fn step(folded: &mut Folded, entry: &Entry) {
 
 fn running(folded: &mut Folded) -> Option<&mut Feed> {
     folded.feeds.last_mut().filter(|feed| feed.is_running())
+}
+
+/// The feed that a time lies in; where one feed ends as the next begins, the later.
+fn feed_at(folded: &mut Folded, at: At) -> Option<&mut Feed> {
+    let feed = folded
+        .feeds
+        .iter_mut()
+        .rev()
+        .find(|feed| feed.started <= at)?;
+    feed.ended.is_none_or(|end| at <= end.at).then_some(feed)
 }
 
 fn end_running(folded: &mut Folded, at: At, by: super::EndedBy) -> bool {

@@ -41,7 +41,7 @@ pub use pair::{Gestation, Language, Pair, Reason, RiskNote, Sex, WayOfBirth};
 pub use plan::{PlanItem, PlanWhat};
 pub use sign::{Sign, SignState};
 pub use stored::{StoredEntry, from_stored, to_stored};
-pub use tap::{Tap, TapWhat};
+pub use tap::{BoundaryMoved, SuckPhase, Tap, TapWhat};
 pub use text::{Label, Text};
 pub use time::{At, WallTime};
 pub use unit::{Grams, Millilitres, ScaleStep, TenthsCelsius};

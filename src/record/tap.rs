@@ -1,5 +1,7 @@
 //! Taps: what the hand told while the eye watched. The only input of the rhythm.
 
+use serde::{Deserialize, Serialize};
+
 use super::At;
 use super::word::words;
 
@@ -24,6 +26,31 @@ words!(
         End = "end",
     }
 );
+
+words!(
+    /// A phase that sucks lie in, as the specialist tells it.
+    SuckPhase {
+        /// Quick sucks, few swallows.
+        Quick = "quick",
+        /// Milk flowing.
+        Flow = "flow",
+        /// Flutter at the sleepy end.
+        Flutter = "flutter",
+    }
+);
+
+/// A boundary between two phases that the specialist moved. Her word wins over what is computed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub struct BoundaryMoved {
+    /// Where it was told to be, as computed or as moved before.
+    pub was: At,
+    /// Where she puts it.
+    pub now: At,
+    /// The phase before it.
+    pub before: SuckPhase,
+    /// The phase after it.
+    pub after: SuckPhase,
+}
 
 /// One tap and its time.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]

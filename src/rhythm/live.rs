@@ -12,7 +12,7 @@ use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, SWITCH_AT};
 use super::summary::{Live, Phase, Summary};
 use super::tempo::Tempo;
 use super::watch::{Before, Seen, Watch};
-use crate::record::{At, Tap};
+use crate::record::{At, BoundaryMoved, Tap};
 
 /// A swallow alone belongs to the suck before it if it comes no later than this, in milliseconds.
 /// Common practice.
@@ -43,6 +43,7 @@ pub struct Rhythm {
     taps: Vec<Tap>,
     unresolved: u32,
     out_of_order: u32,
+    boundaries: Vec<BoundaryMoved>,
     now: Now,
 }
 
@@ -122,6 +123,7 @@ impl Rhythm {
             taps: Vec::new(),
             unresolved: 0,
             out_of_order: 0,
+            boundaries: Vec::new(),
             now: Now::new(),
         }
     }
@@ -151,6 +153,12 @@ impl Rhythm {
         self.unresolved = self.unresolved.saturating_add(touches);
     }
 
+    /// Notes a boundary that the specialist moved. It wins in [`Self::so_far`]; live, where only
+    /// the last sucks matter, it changes nothing.
+    pub fn note_boundary(&mut self, moved: BoundaryMoved) {
+        self.boundaries.push(moved);
+    }
+
     /// What to show at a time, with or without a tap just then; cheap.
     pub fn live(&self, now: At) -> Live {
         self.now.live(now)
@@ -160,6 +168,7 @@ impl Rhythm {
     pub fn so_far(&self) -> Summary {
         super::smooth::summary(
             &self.taps,
+            &self.boundaries,
             &self.now.starts(),
             self.now.tempo.rest_ms(),
             self.now.rounds(),
@@ -180,6 +189,15 @@ pub(super) const fn phase(index: usize) -> Phase {
         FLOW => Phase::Flow,
         FLUTTER => Phase::Flutter,
         _ => Phase::Quick,
+    }
+}
+
+/// The index of a sucking phase; any other counts as quick.
+pub(super) const fn index(phase: Phase) -> usize {
+    match phase {
+        Phase::Flow => FLOW,
+        Phase::Flutter => FLUTTER,
+        _ => QUICK,
     }
 }
 

@@ -17,8 +17,11 @@
 //!    flowing for about two minutes at a time, flutter at the end.
 //! 6. `live` goes forward only; `smooth` goes forward and back over all taps, and learns the
 //!    feed's own numbers again with what came later.
-//! 7. `tile`, `rate`, `doubt`: what is told of it.
+//! 7. `boundary`: where the specialist moved a boundary, her word wins; what was computed is kept
+//!    beside it.
+//! 8. `tile`, `rate`, `doubt`: what is told of it.
 
+mod boundary;
 mod chain;
 mod doubt;
 mod evidence;
@@ -41,8 +44,8 @@ pub use live::{Rhythm, of};
 pub use parameter::{DOUBLED_MS, REST_GAPS, REST_MS_CEILING, REST_MS_FLOOR};
 pub use rate::student_95;
 pub use summary::{
-    Doubt, Interval, Live, Phase, PhaseRates, PhaseSpan, Rate, RestStatistics, Run, RunStatistics,
-    Summary, TotalsMs,
+    Computed, Doubt, Interval, Live, Phase, PhaseRates, PhaseSpan, Rate, RestStatistics, Run,
+    RunStatistics, Summary, TotalsMs,
 };
 
 /// The version of the rules that make a [`Summary`]; goes wherever a computed number goes.

@@ -10,13 +10,13 @@
 
 use super::chain::{self, Stages};
 use super::evidence::{self, GapFit};
-use super::live::{SWALLOW_LATE_MS, most, phase};
+use super::live::{SWALLOW_LATE_MS, index, most, phase};
 use super::own::{Own, Sums};
 use super::parameter::{PHASES, REST_MS_CEILING};
-use super::summary::{Phase, Summary};
+use super::summary::{Computed, Phase, Summary};
 use super::watch::{Before, Seen, Watch};
-use super::{doubt, rate, tile};
-use crate::record::Tap;
+use super::{boundary, doubt, rate, tile};
+use crate::record::{At, BoundaryMoved, Tap};
 
 /// Width of a class of gaps for which the fit is worked out once, in milliseconds.
 const CLASS_MS: u64 = 10;
@@ -25,6 +25,7 @@ const CLASSES: usize = (REST_MS_CEILING / CLASS_MS) as usize + 1;
 /// One jaw movement as the smoothing sees it.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Suck {
+    pub(super) at: At,
     pub(super) before: Before,
     /// Swallows with it or just after it.
     pub(super) swallows: u8,
@@ -46,6 +47,7 @@ impl Sucks {
             match watch.see(*tap) {
                 Seen::Suck { before, swallow } => {
                     sucks.push(Suck {
+                        at: tap.at,
                         before,
                         swallows: u8::from(swallow),
                     });
@@ -257,9 +259,29 @@ fn smooth(sucks: &[Suck], starts: &[Own], rest_ms: u64, rounds: usize) -> Smooth
     Smoothed { own, phases, spans }
 }
 
+/// Lets the specialist's boundaries win: her sucks are as she says, with certainty.
+fn tell(
+    sucks: &[Suck],
+    labels: &mut [Phase],
+    smoothed: &mut Smoothed,
+    boundaries: &[BoundaryMoved],
+) {
+    let at: Vec<At> = sucks.iter().map(|it| it.at).collect();
+    for (suck, decided) in boundary::apply(labels, &at, boundaries)
+        .into_iter()
+        .enumerate()
+    {
+        if decided {
+            smoothed.phases[suck] = [0.0; PHASES];
+            smoothed.phases[suck][index(labels[suck])] = 1.0;
+        }
+    }
+}
+
 /// Everything that is said of a feed.
 pub(super) fn summary(
     taps: &[Tap],
+    boundaries: &[BoundaryMoved],
     starts: &[Own],
     rest_ms: u64,
     rounds: usize,
@@ -267,14 +289,23 @@ pub(super) fn summary(
     out_of_order: u32,
 ) -> Summary {
     let sucks = Sucks::of(taps);
-    let smoothed = smooth(&sucks.sucks, starts, rest_ms, rounds);
-    let labels: Vec<Phase> = smoothed.phases.iter().map(|it| phase(most(it))).collect();
+    let mut smoothed = smooth(&sucks.sucks, starts, rest_ms, rounds);
+    let mut labels: Vec<Phase> = smoothed.phases.iter().map(|it| phase(most(it))).collect();
+    let computed = (!boundaries.is_empty()).then(|| {
+        let computed = tile::of(taps, &sucks, &labels, &smoothed, rest_ms);
+        tell(&sucks.sucks, &mut labels, &mut smoothed, boundaries);
+        Computed {
+            first_flow: computed.first_flow,
+            phases: computed.phases,
+        }
+    });
     let tiles = tile::of(taps, &sucks, &labels, &smoothed, rest_ms);
     let rates = rate::of(&sucks.sucks, &smoothed, &labels, rest_ms);
     let mut summary = Summary {
         sucks: sucks.of_tap.len() as u32,
         swallows: taps.iter().filter(|tap| tap.what.is_swallow()).count() as u32,
         rates,
+        computed,
         ..tiles
     };
     summary.doubts = doubt::of(&summary, &sucks, &smoothed, unresolved, out_of_order);

@@ -175,6 +175,15 @@ pub struct RestStatistics {
     pub spread_ms: f64,
 }
 
+/// What was computed where the specialist's word won over it.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Computed {
+    /// When milk flowing first began.
+    pub first_flow: Option<At>,
+    /// Phases; they tile the time from the first tap to the last.
+    pub phases: Vec<PhaseSpan>,
+}
+
 /// All that is said of one feed, with the doubts.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Summary {
@@ -188,6 +197,8 @@ pub struct Summary {
     pub first_flow: Option<At>,
     /// Phases; they tile the time from the first tap to the last.
     pub phases: Vec<PhaseSpan>,
+    /// Where the specialist moved a boundary, the phases as they were computed; else none.
+    pub computed: Option<Computed>,
     /// Runs in order.
     pub runs: Vec<Run>,
     /// Time in each phase.

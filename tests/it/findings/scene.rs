@@ -152,6 +152,7 @@ impl Scene {
             signs: Vec::new(),
             adjustments: Vec::new(),
             unresolved_touches: 0,
+            boundaries: Vec::new(),
             nipple_after: None,
             breast_after: None,
             baby_state: None,

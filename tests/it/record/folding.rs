@@ -2,8 +2,8 @@
 //! practice at the bedside, the test says so.
 
 use feedside::record::{
-    At, BreastBefore, BreastState, EndedBy, Folded, Hold, LastDay, NippleAfter, NippleBefore, Odd,
-    Pain, Side, Sign, SignState, StoolColour, TapWhat, What, fold,
+    At, BoundaryMoved, BreastBefore, BreastState, EndedBy, Folded, Hold, LastDay, NippleAfter,
+    NippleBefore, Odd, Pain, Side, Sign, SignState, StoolColour, SuckPhase, TapWhat, What, fold,
 };
 
 use super::make::{feed_started, folded, journal_at, pain, sign, signed, struck};
@@ -261,4 +261,35 @@ fn pain_signature_code_and_receipt_are_the_last_ones_told() {
     assert!(folded.signed.is_some());
     assert_eq!(folded.shown.unwrap().1, 5);
     assert_eq!(folded.receipt.as_deref(), Some("778899"));
+}
+
+#[test]
+fn a_moved_boundary_belongs_to_the_feed_that_it_lies_in() {
+    let moved = |was, now| {
+        What::BoundaryMoved(BoundaryMoved {
+            was: At::ms(was),
+            now: At::ms(now),
+            before: SuckPhase::Quick,
+            after: SuckPhase::Flow,
+        })
+    };
+    let folded = fold(&journal_at(vec![
+        (1_000, moved(500, 700)),
+        (2_000, feed_started()),
+        (90_000, What::FeedEnded { by: EndedBy::Baby }),
+        (95_000, moved(93_000, 94_000)),
+        (100_000, feed_started()),
+        (160_000, moved(120_000, 115_000)),
+        // Afterwards, in the feed before; once more; and one that is taken back.
+        (170_000, moved(61_000, 58_000)),
+        (171_000, moved(58_000, 59_000)),
+        (172_000, moved(59_000, 70_000)),
+        (173_000, struck(9)),
+    ]));
+    let was = |feed: usize| -> Vec<u64> {
+        let boundaries = &folded.feeds[feed].boundaries;
+        boundaries.iter().map(|it| it.was.as_ms()).collect()
+    };
+    assert_eq!((was(0), was(1)), (vec![61_000, 58_000], vec![120_000]));
+    assert_eq!(folded.odd, [Odd::NothingFed(1), Odd::NothingFed(4)]);
 }

@@ -1,10 +1,11 @@
 //! Made-up people, fixed ids and a fixed clock for the tests of this room.
 
 use feedside::record::{
-    Adjustment, At, BabyState, BreastAfter, BreastBefore, BreastState, Coded, EndedBy, Entry,
-    Folded, Gestation, Grams, Hold, Journal, Label, Language, LastDay, Nappy, NippleAfter, Pain,
-    Pair, PairId, PlanItem, PlanWhat, Reason, RiskNote, ScaleStep, Sex, Side, Sign, SignState,
-    StoolColour, Text, Visit, VisitId, WallTime, WayOfBirth, Weighing, WeighingMoment, What, fold,
+    Adjustment, At, BabyState, BoundaryMoved, BreastAfter, BreastBefore, BreastState, Coded,
+    EndedBy, Entry, Folded, Gestation, Grams, Hold, Journal, Label, Language, LastDay, Nappy,
+    NippleAfter, Pain, Pair, PairId, PlanItem, PlanWhat, Reason, RiskNote, ScaleStep, Sex, Side,
+    Sign, SignState, StoolColour, SuckPhase, Text, Visit, VisitId, WallTime, WayOfBirth, Weighing,
+    WeighingMoment, What, fold,
 };
 
 /// 9 March 2026, 03:00 at the ward, one hour east of UTC.
@@ -181,6 +182,12 @@ pub fn one_of_each() -> Vec<What> {
             state: BabyState::Content,
         },
         What::TouchUnresolved,
+        What::BoundaryMoved(BoundaryMoved {
+            was: At::ms(61_000),
+            now: At::ms(58_500),
+            before: SuckPhase::Quick,
+            after: SuckPhase::Flow,
+        }),
         What::FindingAcknowledged {
             rule: "weight-loss-over-ten".to_owned(),
             by: label("Thistlewood"),
@@ -233,13 +240,14 @@ const fn place(what: &What) -> Option<usize> {
         What::BreastAfter { .. } => 19,
         What::BabyState { .. } => 20,
         What::TouchUnresolved => 21,
-        What::FindingAcknowledged { .. } => 22,
-        What::PlanItem(_) => 23,
-        What::NextLook { .. } => 24,
-        What::Struck { .. } => 25,
-        What::Signed { .. } => 26,
-        What::ShownAsCode { .. } => 27,
-        What::ReceiptTaken { .. } => 28,
+        What::BoundaryMoved(_) => 22,
+        What::FindingAcknowledged { .. } => 23,
+        What::PlanItem(_) => 24,
+        What::NextLook { .. } => 25,
+        What::Struck { .. } => 26,
+        What::Signed { .. } => 27,
+        What::ShownAsCode { .. } => 28,
+        What::ReceiptTaken { .. } => 29,
         What::Unknown { .. } => return None,
     })
 }

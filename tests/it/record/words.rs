@@ -3,7 +3,7 @@
 use feedside::record::{
     Adjustment, BabyDanger, BabyState, BreastAfter, BreastState, Coded, EndedBy, Hold, Jaundice,
     MotherDanger, NippleAfter, NippleBefore, PlanWhat, Reason, RiskNote, Sex, Side, Sign,
-    SignState, StoolColour, StoredWord, TapWhat, WayOfBirth, WeighingMoment, to_stored,
+    SignState, StoolColour, StoredWord, SuckPhase, TapWhat, WayOfBirth, WeighingMoment, to_stored,
 };
 
 use super::make::{entry, one_of_each};
@@ -44,6 +44,7 @@ fn all_words() -> Vec<String> {
     list("sign", Sign::ALL, &mut all);
     list("sign_state", SignState::ALL, &mut all);
     list("stool", StoolColour::ALL, &mut all);
+    list("suck_phase", SuckPhase::ALL, &mut all);
     list("tap", TapWhat::ALL, &mut all);
     list("way_of_birth", WayOfBirth::ALL, &mut all);
     list("weighing_moment", WeighingMoment::ALL, &mut all);

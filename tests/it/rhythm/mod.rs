@@ -1,6 +1,7 @@
 //! Tests of the room `rhythm`.
 
 mod always;
+mod boundaries;
 mod edges;
 mod files;
 mod gaps;

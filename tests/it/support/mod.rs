@@ -239,6 +239,7 @@ pub fn sample_rhythm() -> Summary {
     };
     let rate = |value, low, high| Some(Rate { value, low, high });
     Summary {
+        computed: None,
         watched_ms: 240_000,
         sucks: 40,
         swallows: 13,
