@@ -1,8 +1,9 @@
 //! Weights that are asked about, not dropped: slips of typing, of unit and of order.
 
 use super::age::HOUR_MS;
+use super::volume::TERM_FROM_DAYS;
 use super::{Age, z};
-use crate::record::{Pair, WallTime, Weighing, WeighingMoment, words};
+use crate::record::{Grams, Pair, WallTime, Weighing, WeighingMoment, words};
 
 words!(
     /// Why a weight is asked about.
@@ -19,6 +20,8 @@ words!(
         BeforeBirth = "before_birth",
         /// Taken later than now.
         AfterNow = "after_now",
+        /// Far from the weight before it, within a few days.
+        Jump = "jump",
     }
 );
 
@@ -47,7 +50,26 @@ const SWAPPED_FROM_G: i64 = 30;
 /// The longest feed between two weighings that belong together, in hours.
 const FEED_MOST_H: i64 = 3;
 
-/// All questions about the weights of a pair up to now, in the order of the weighings.
+/// Within so many hours a change is held against what a baby can do (common practice).
+const JUMP_WITHIN_H: i64 = 72;
+/// A gain beyond it within that time is asked about, in per cent (common practice: the highest
+/// usual gains make about 5).
+const JUMP_GAIN_PERCENT: i64 = 10;
+/// A loss beyond it within that time is asked about, in per cent. The 97.5th centile of the largest
+/// loss is 12.8 (Macdonald et al. 2003, Arch Dis Child Fetal Neonatal Ed 88:F472).
+const JUMP_LOSS_PERCENT: i64 = 15;
+
+/// A weight that the next one is held against.
+#[derive(Clone, Copy)]
+struct Reference {
+    at: WallTime,
+    grams: i64,
+    clothed: bool,
+}
+
+/// All questions about the weights of a pair up to now, in the order of the weighings. A weight
+/// that is asked about is not what the next one is held against, unless the next one agrees
+/// with it.
 pub fn questions(
     pair: &Pair,
     weighings: &[(WallTime, Weighing)],
@@ -56,49 +78,83 @@ pub fn questions(
     let mut asked = Vec::new();
     let mut ask =
         |at: WallTime, grams: i64, why: Question| asked.push(Questioned { at, grams, why });
-    let birth_g = pair.birth_weight.map(i64::from);
     if let Some(weight) = pair.birth_weight
-        && z(pair.sex, 0, weight).is_some_and(super::Z::is_implausible)
+        && is_implausible(pair, 0, weight)
     {
         ask(pair.birth, weight.into(), Question::Implausible);
     }
-    let mut before: Option<i64> = birth_g;
+    let mut before = pair.birth_weight.map(|weight| Reference {
+        at: pair.birth,
+        grams: weight.into(),
+        clothed: false,
+    });
+    let mut doubted: Option<Reference> = None;
     let mut last: Option<(WallTime, Weighing)> = None;
     for (at, weighing) in weighings {
-        let grams = i64::from(weighing.grams);
-        let age = Age::of(pair.birth, *at);
-        if age.is_none() {
-            ask(*at, grams, Question::BeforeBirth);
+        let it = Reference {
+            at: *at,
+            grams: weighing.grams.into(),
+            clothed: weighing.clothed,
+        };
+        let Some(age) = Age::of(pair.birth, *at) else {
+            ask(*at, it.grams, Question::BeforeBirth);
             continue;
-        }
+        };
         if now.since_ms(*at) < 0 {
-            ask(*at, grams, Question::AfterNow);
+            ask(*at, it.grams, Question::AfterNow);
             continue;
         }
-        let young = age.is_some_and(|age| age.days() <= POUNDS_TO_DAY);
-        let slip = before.and_then(|reference| slip(reference, grams, young));
-        if let Some(why) = slip {
-            ask(*at, grams, why);
-        } else {
-            let implausible = age
-                .and_then(|age| z(pair.sex, age.who_day(), weighing.grams))
-                .is_some_and(super::Z::is_implausible);
-            if implausible {
-                ask(*at, grams, Question::Implausible);
+        let young = age.days() <= POUNDS_TO_DAY;
+        let why = before
+            .and_then(|reference| slip(reference.grams, it.grams, young))
+            .or_else(|| {
+                is_implausible(pair, age.who_day(), weighing.grams).then_some(Question::Implausible)
+            })
+            .or_else(|| {
+                let jumps = before.is_some_and(|reference| is_jump(reference, it));
+                let agrees = doubted.is_some_and(|doubted| !is_jump(doubted, it));
+                (jumps && !agrees).then_some(Question::Jump)
+            });
+        match why {
+            Some(why) => {
+                ask(*at, it.grams, why);
+                doubted = Some(it);
             }
-            before = Some(grams);
+            None => {
+                before = Some(it);
+                doubted = None;
+            }
         }
         if let Some((earlier_at, earlier)) = last
             && earlier.moment == WeighingMoment::BeforeFeed
             && weighing.moment == WeighingMoment::AfterFeed
             && at.since_ms(earlier_at) <= FEED_MOST_H * HOUR_MS
-            && grams + SWAPPED_FROM_G < i64::from(earlier.grams)
+            && it.grams + SWAPPED_FROM_G < i64::from(earlier.grams)
         {
-            ask(*at, grams, Question::Swapped);
+            ask(*at, it.grams, Question::Swapped);
         }
         last = Some((*at, *weighing));
     }
     asked
+}
+
+/// Whether the WHO's software would flag a weight. Babies born early lie far below the standard
+/// and are not held against it.
+fn is_implausible(pair: &Pair, who_day: i64, weight: Grams) -> bool {
+    let early = pair
+        .gestation
+        .is_some_and(|gestation| gestation.days() < TERM_FROM_DAYS);
+    !early && z(pair.sex, who_day, weight).is_some_and(super::Z::is_implausible)
+}
+
+/// Whether a weight is further from another than a baby gets in the time between; clothes differ
+/// too much in weight to tell.
+fn is_jump(reference: Reference, it: Reference) -> bool {
+    let soon = it.at.since_ms(reference.at) <= JUMP_WITHIN_H * HOUR_MS;
+    let change = (it.grams - reference.grams) * 100;
+    let gained = JUMP_GAIN_PERCENT * reference.grams < change;
+    let lost = change < -JUMP_LOSS_PERCENT * reference.grams;
+    soon && it.clothed == reference.clothed && (gained || lost)
 }
 
 /// Whether a weight looks like a slip against another; pounds only while the baby is young.

@@ -22,3 +22,10 @@ caution-asked = Ein Gewicht ist zu prüfen.
 
 ## Why a weight is asked about; the weight stands beside it.
 
+question-implausible = Unwahrscheinlich für dieses Alter. Gewicht, Geburtszeit und Geschlecht prüfen.
+question-factor-of-ten = Etwa das Zehnfache oder ein Zehntel des Gewichts davor. Ziffern prüfen.
+question-pounds = Als wären Pfund und Kilogramm verwechselt. Einheit prüfen.
+question-swapped = Nach der Mahlzeit leichter als davor. Prüfen, ob die beiden vertauscht sind.
+question-before-birth = Vor der Geburt gemessen. Beide Zeiten prüfen.
+question-after-now = Später als jetzt gemessen. Zeit prüfen.
+question-jump = Große Änderung seit dem Gewicht davor. Noch einmal wiegen.

@@ -22,3 +22,10 @@ caution-asked = A weight is to be checked.
 
 ## Why a weight is asked about; the weight stands beside it.
 
+question-implausible = Unlikely for this age. Check the weight, the birth time and the sex.
+question-factor-of-ten = About ten times more or less than the weight before. Check the digits.
+question-pounds = As if pounds and kilograms had been mixed up. Check the unit.
+question-swapped = Lighter after the feed than before it. Check whether the two were swapped.
+question-before-birth = Taken before birth. Check both times.
+question-after-now = Taken later than now. Check the time.
+question-jump = A large change since the weight before. Weigh again.

@@ -4,7 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use feedside::findings::{CallWhom, Level, Limit, Missing, catalogue};
-use feedside::growth::{Caution, MissingForGrowth};
+use feedside::growth::{Caution, MissingForGrowth, Question};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, PatternElement};
 
 const FILES: [(&str, [&str; 2]); 2] = [
@@ -95,6 +95,11 @@ fn needed() -> BTreeSet<String> {
         Caution::ALL
             .iter()
             .map(|it| format!("caution-{}", dashed(it.as_word()))),
+    );
+    ids.extend(
+        Question::ALL
+            .iter()
+            .map(|it| format!("question-{}", dashed(it.as_word()))),
     );
     ids
 }

@@ -3,7 +3,7 @@
 
 use feedside::growth::{Question, questions};
 use feedside::record::WeighingMoment::{AfterFeed, BeforeFeed};
-use feedside::record::{WallTime, Weighing};
+use feedside::record::{Pair, WallTime, Weighing};
 
 use super::{grams, hours, pair, weighed, weighed_as};
 
@@ -69,4 +69,58 @@ fn an_implausible_birth_weight_is_asked_about() {
     tiny.birth_weight = Some(grams(350));
     let asked = questions(&tiny, &[], hours(10));
     assert_eq!(asked[0].why, Question::Implausible);
+}
+
+#[test]
+fn a_loss_within_three_days_is_asked_about_beyond_fifteen_percent_and_a_gain_beyond_ten() {
+    // Macdonald et al. 2003, ADC-FN 88:F472: the 97.5th centile of the largest loss is 12.8 %.
+    // Common practice for the gain. 15 % of the 3500 g at birth are 525 g.
+    assert!(why(&[weighed(72, 2975)]).is_empty());
+    assert_eq!(why(&[weighed(72, 2974)]), [Question::Jump]);
+    assert!(why(&[weighed(72, 3850)]).is_empty());
+    assert_eq!(why(&[weighed(72, 3851)]), [Question::Jump]);
+}
+
+#[test]
+fn a_change_over_more_than_three_days_is_no_jump() {
+    assert!(why(&[weighed(73, 2974)]).is_empty());
+    assert!(why(&[weighed(72, 3300), weighed(145, 3900)]).is_empty());
+    assert_eq!(
+        why(&[weighed(72, 3300), weighed(144, 3900)]),
+        [Question::Jump]
+    );
+}
+
+#[test]
+fn one_digit_typed_wrong_is_asked_about_alone() {
+    assert_eq!(
+        why(&[weighed(48, 3310), weighed(72, 4310), weighed(96, 3340)]),
+        [Question::Jump]
+    );
+}
+
+#[test]
+fn two_weights_that_agree_after_a_jump_end_the_question() {
+    assert_eq!(
+        why(&[weighed(48, 3310), weighed(72, 3900), weighed(90, 3910)]),
+        [Question::Jump]
+    );
+}
+
+#[test]
+fn clothes_are_no_jump() {
+    let dressed = weighed_as(72, 4000, feedside::record::WeighingMoment::Routine, true);
+    assert!(why(&[weighed(48, 3310), dressed]).is_empty());
+}
+
+#[test]
+fn a_baby_born_early_is_not_held_against_the_standard_of_term() {
+    // WHO Child Growth Standards 2006 are for babies born at term.
+    let mut early = pair();
+    early.birth_weight = Some(grams(700));
+    let asked = |pair: &Pair| questions(pair, &[weighed(24, 690)], hours(30)).len();
+    early.gestation = Some(feedside::record::Gestation::weeks_days(36, 6).unwrap());
+    assert_eq!(asked(&early), 0);
+    early.gestation = Some(feedside::record::Gestation::weeks_days(37, 0).unwrap());
+    assert_eq!(asked(&early), 2);
 }
