@@ -1,14 +1,18 @@
 //! The visit that is open on the tablet: its journal, what it folds to, its rhythms and judgement.
 //!
-//! Knows no screen and no disk; the time comes in.
+//! Knows no screen and no disk; the time comes in. A feed's rhythm is looked back over once and kept
+//! until its taps change.
+
+use std::cell::RefCell;
+use std::rc::Rc;
 
 use crate::findings::{self, Judged, Policy};
 use crate::growth::{self, Growth};
 use crate::record::{
-    At, Entry, Feed, Folded, LastDay, Pair, RecordError, Visit, WallTime, Weighing, What, fold,
-    fold_on,
+    At, BoundaryMoved, Entry, Feed, Folded, LastDay, Pair, RecordError, Tap, Visit, WallTime,
+    Weighing, What, fold, fold_on,
 };
-use crate::rhythm::{self, Rhythm, Summary};
+use crate::rhythm::{self, PhaseSpan, Rhythm, Summary};
 
 use super::clock::Now;
 
@@ -27,6 +31,33 @@ pub struct OpenVisit {
     pub safe_seq: u32,
     live: Rhythm,
     zero_boot_ms: u64,
+    known: RefCell<Vec<Known>>,
+}
+
+/// A feed's rhythm, and what it was taken from.
+#[derive(Debug, Clone)]
+struct Known {
+    taps: Vec<Tap>,
+    unresolved: u32,
+    boundaries: Vec<BoundaryMoved>,
+    summary: Rc<Summary>,
+}
+
+impl Known {
+    fn of(feed: &Feed) -> Self {
+        Self {
+            taps: feed.taps.clone(),
+            unresolved: feed.unresolved_touches,
+            boundaries: feed.boundaries.clone(),
+            summary: Rc::new(summary_of(feed)),
+        }
+    }
+
+    fn is_of(&self, feed: &Feed) -> bool {
+        self.unresolved == feed.unresolved_touches
+            && self.taps == feed.taps
+            && self.boundaries == feed.boundaries
+    }
 }
 
 impl OpenVisit {
@@ -55,6 +86,7 @@ impl OpenVisit {
             live: Rhythm::new(),
             // Wraps on purpose: a device started after the visit began.
             zero_boot_ms: now.boot_ms.wrapping_sub(at_ms),
+            known: RefCell::default(),
         };
         open.rebuild_live();
         open
@@ -131,14 +163,32 @@ impl OpenVisit {
         self.folded.running().map(|_| self.live.live(self.at(now)))
     }
 
-    /// The running feed's rhythm so far.
-    pub fn live_summary(&self) -> Summary {
-        self.live.so_far()
+    /// The running feed's phases from about a time on.
+    pub fn recent_phases(&self, from: At) -> Vec<PhaseSpan> {
+        self.live.recent(from)
+    }
+
+    /// The rhythm of one feed by its place.
+    pub fn summary(&self, place: usize) -> Option<Rc<Summary>> {
+        let feed = self.folded.feeds.get(place)?;
+        let mut known = self.known.borrow_mut();
+        match known.get_mut(place) {
+            Some(it) if it.is_of(feed) => {}
+            Some(it) => *it = Known::of(feed),
+            None => {
+                let rest = &self.folded.feeds[known.len()..=place];
+                known.extend(rest.iter().map(Known::of));
+            }
+        }
+        known.get(place).map(|it| Rc::clone(&it.summary))
     }
 
     /// The rhythm of each feed, in order.
     pub fn summaries(&self) -> Vec<Summary> {
-        self.folded.feeds.iter().map(summary_of).collect()
+        (0..self.folded.feeds.len())
+            .filter_map(|place| self.summary(place))
+            .map(|summary| (*summary).clone())
+            .collect()
     }
 
     /// All weights, earlier visits' too.

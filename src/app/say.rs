@@ -1,12 +1,17 @@
-//! Small sentences that several screens share: age, change, times, stored words.
+//! Small sentences that several screens share: title, age, change, times, stored words.
 //!
 //! Words come from `words`, numbers from the rooms below; nothing is decided here.
 
 use crate::growth::{Age, Centile, Growth};
-use crate::record::WallTime;
+use crate::record::{Pair, WallTime};
 use crate::words::Words;
 
 pub use crate::report::phrase::{of as stored, word as coded};
+
+/// "Bay 2 · Bed 4 · A. W.": whom a screen is about.
+pub fn title(pair: &Pair) -> String {
+    format!("{} · {}", pair.bed.as_str(), pair.initials.as_str())
+}
 
 /// "day 3, 76 h".
 pub fn age(words: &Words, age: Option<Age>) -> String {

@@ -9,10 +9,10 @@ use super::chain::{self, Stages};
 use super::evidence::{self, GapFit};
 use super::own::{Own, Sums};
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, SWITCH_AT};
-use super::summary::{Live, Phase, Summary};
+use super::summary::{Live, Phase, PhaseSpan, Summary};
 use super::tempo::Tempo;
 use super::watch::{Before, Seen, Watch};
-use crate::record::{At, BoundaryMoved, Tap};
+use crate::record::{At, BoundaryMoved, Tap, TapWhat};
 
 /// A swallow alone belongs to the suck before it if it comes no later than this, in milliseconds.
 /// Common practice.
@@ -177,10 +177,48 @@ impl Rhythm {
         )
     }
 
+    /// The phases from the first tap at or after a time on, looking back over that stretch alone,
+    /// with the numbers that the feed has shown so far. Its cost grows with the stretch, not with
+    /// the feed; near its start it knows less than [`Rhythm::so_far`].
+    pub fn recent(&self, from: At) -> Vec<PhaseSpan> {
+        let place = self.taps.partition_point(|tap| tap.at < from);
+        let (before, stretch) = self.taps.split_at(place);
+        let Some(first) = stretch.first() else {
+            return vec![];
+        };
+        let mut taps = Vec::with_capacity(stretch.len() + 2);
+        taps.extend(state_after(before).map(|what| Tap { at: first.at, what }));
+        taps.extend_from_slice(stretch);
+        super::smooth::summary(
+            &taps,
+            &self.boundaries,
+            &[self.now.own],
+            self.now.tempo.rest_ms(),
+            0,
+            0,
+            0,
+        )
+        .phases
+    }
+
     /// The taps so far, in the order of their times.
     pub fn taps(&self) -> &[Tap] {
         &self.taps
     }
+}
+
+/// What still holds after some taps: off, unwatched, or both.
+fn state_after(taps: &[Tap]) -> impl Iterator<Item = TapWhat> {
+    let mut watch = Watch::default();
+    for tap in taps {
+        let _ = watch.see(*tap);
+    }
+    [
+        watch.off.then_some(TapWhat::Off),
+        watch.unwatched.then_some(TapWhat::Unwatched),
+    ]
+    .into_iter()
+    .flatten()
 }
 
 /// The phase of an index.

@@ -1,14 +1,17 @@
 //! From the model and the visit to the bedside screen. Decides nothing; the strip's times are
 //! seconds since the visit began.
 
+use std::cell::RefCell;
+use std::rc::Rc;
+
 use slint::Global;
 
 use crate::app::around::Around;
 use crate::app::lists::{Kept, list};
 use crate::app::open_visit::OpenVisit;
 use crate::app::{say, ui};
-use crate::record::{Adjustment, At, EndedBy, Hold, SignState};
-use crate::rhythm::{Live, Phase};
+use crate::record::{Adjustment, At, EndedBy, Hold, SignState, VisitId};
+use crate::rhythm::{Live, Phase, PhaseSpan};
 use crate::words::Words;
 
 use super::strip::{band_rows, kind_of, mark_rows, seconds};
@@ -17,6 +20,8 @@ use super::{Model, Question, Sheet};
 
 /// How much the live strip shows, in milliseconds.
 pub const STRIP_MS: u64 = 120_000;
+/// How much before that is looked back over with it, so that its first phases rest on something.
+const CONTEXT_MS: u64 = 60_000;
 
 /// The lists that change with every tap.
 #[derive(Default)]
@@ -25,9 +30,25 @@ pub struct Lists {
     figures: Kept<ui::Figure>,
     bands: Kept<ui::StripBand>,
     marks: Kept<ui::StripMark>,
+    recent: RefCell<Option<(VisitId, u32, Rc<Vec<PhaseSpan>>)>>,
 }
 
 impl Lists {
+    /// The strip's phases, looked back over anew only when an entry was added.
+    fn recent(&self, open: &OpenVisit, now: At) -> Rc<Vec<PhaseSpan>> {
+        let mut kept = self.recent.borrow_mut();
+        let (visit, seq) = (open.visit.id, open.visit.journal.next_seq());
+        match &*kept {
+            Some((of, at, phases)) if (*of, *at) == (visit, seq) => Rc::clone(phases),
+            _ => {
+                let phases = open.recent_phases(now.minus_ms(STRIP_MS + CONTEXT_MS));
+                let phases = Rc::new(phases);
+                *kept = Some((visit, seq, Rc::clone(&phases)));
+                phases
+            }
+        }
+    }
+
     /// Gives the lists to a window, once.
     pub fn connect(&self, window: &ui::AppWindow) {
         let screen = ui::BedsideAdapter::get(window);
@@ -51,14 +72,7 @@ pub fn render(
     };
     let screen = ui::BedsideAdapter::get(window);
     let growth = open.growth(around.now.wall);
-    screen.set_title(
-        format!(
-            "{} · {}",
-            open.pair.bed.as_str(),
-            open.pair.initials.as_str()
-        )
-        .into(),
-    );
+    screen.set_title(say::title(&open.pair).into());
     let age = say::age(words, growth.age);
     let change = say::change(words, &growth);
     screen.set_quiet(
@@ -146,25 +160,27 @@ pub fn render_clock(
     if let Some(live) = &live {
         phase(live, now, words, &screen, lists);
     }
-    let summary = open.live_summary();
     let from = now.minus_ms(STRIP_MS + 5_000);
     lists.bands.put(band_rows(
-        &summary.phases,
+        &lists.recent(open, now),
         from,
         now,
         live.map(|live| live.phase),
         words,
     ));
-    lists.marks.put(mark_rows(feed, from));
+    let marks = mark_rows(feed, from);
+    let counted = |kinds: &[i32]| {
+        let count = marks.iter().filter(|it| kinds.contains(&it.kind)).count();
+        i64::try_from(count).unwrap_or(i64::MAX)
+    };
+    let (sucks, swallows) = (counted(&[0, 1]), counted(&[1, 2]));
+    lists.marks.put(marks);
     screen.set_end_s(seconds(now));
     screen.set_strip_label(
         words
             .say_with(
                 "bedside-strip",
-                &[
-                    ("sucks", i64::from(summary.sucks).into()),
-                    ("swallows", i64::from(summary.swallows).into()),
-                ],
+                &[("sucks", sucks.into()), ("swallows", swallows.into())],
             )
             .into(),
     );

@@ -57,12 +57,15 @@ pub fn mark_rows(feed: &Feed, from: At) -> Vec<ui::StripMark> {
         kind,
         label: label.into(),
     };
-    let taps = feed.taps.iter().filter_map(|Tap { at, what }| match what {
-        TapWhat::Suck => Some(mark(*at, 0, String::new())),
-        TapWhat::SuckSwallow => Some(mark(*at, 1, String::new())),
-        TapWhat::Swallow => Some(mark(*at, 2, String::new())),
-        _ => None,
-    });
+    let since = feed.taps.partition_point(|tap| tap.at < from);
+    let taps = feed.taps[since..]
+        .iter()
+        .filter_map(|Tap { at, what }| match what {
+            TapWhat::Suck => Some(mark(*at, 0, String::new())),
+            TapWhat::SuckSwallow => Some(mark(*at, 1, String::new())),
+            TapWhat::Swallow => Some(mark(*at, 2, String::new())),
+            _ => None,
+        });
     let pains = feed.pains.iter().map(|pain| {
         let told = pain
             .pain

@@ -41,14 +41,7 @@ pub fn render(
     let screen = ui::BeforeAdapter::get(window);
     let day = open.last_day().overlaid(&model.draft);
     let growth = open.growth(around.now.wall);
-    screen.set_title(
-        format!(
-            "{} · {}",
-            open.pair.bed.as_str(),
-            open.pair.initials.as_str()
-        )
-        .into(),
-    );
+    screen.set_title(say::title(&open.pair).into());
     let mut quiet = say::age(words, growth.age);
     if !open.pair.reasons.is_empty() {
         let reasons = open

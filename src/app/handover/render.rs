@@ -21,14 +21,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
         return;
     };
     let screen = ui::HandoverAdapter::get(window);
-    screen.set_title(
-        format!(
-            "{} · {}",
-            open.pair.bed.as_str(),
-            open.pair.initials.as_str()
-        )
-        .into(),
-    );
+    screen.set_title(say::title(&open.pair).into());
     screen.set_quiet(words.say("handover-title").into());
     let choice = |id: &str, kind: Kind| ui::Choice {
         label: words.say(id).into(),

@@ -5,7 +5,7 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::bedside::strip::{band_rows, level_of, mark_rows, seconds};
 use crate::app::lists::list;
-use crate::app::open_visit::{OpenVisit, summary_of};
+use crate::app::open_visit::OpenVisit;
 use crate::app::{say, ui};
 use crate::findings::{Finding, Judged, Level};
 use crate::record::{At, BabyState, BreastAfter, Feed, NippleAfter, StoredWord};
@@ -21,14 +21,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
         return;
     };
     let screen = ui::LookingBackAdapter::get(window);
-    screen.set_title(
-        format!(
-            "{} · {}",
-            open.pair.bed.as_str(),
-            open.pair.initials.as_str()
-        )
-        .into(),
-    );
+    screen.set_title(say::title(&open.pair).into());
     screen.set_quiet(words.say("looking-back-title").into());
     let signed = open.folded.signed.is_some();
     screen.set_locked(signed);
@@ -52,8 +45,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
             chosen: index == shown,
         }
     })));
-    if let Some(feed) = feeds.get(shown) {
-        let summary = summary_of(feed);
+    if let (Some(feed), Some(summary)) = (feeds.get(shown), open.summary(shown)) {
         strip(feed, &summary, open.at(around.now), words, &screen);
         screen.set_phases(list(phase_rows(&summary, words)));
         screen.set_numbers(list(number_rows(feed, &summary, words)));

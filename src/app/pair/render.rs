@@ -40,7 +40,7 @@ fn story_of(story: &Story, around: &Around<'_>, words: &Words, screen: &ui::Pair
         .map(|(_, wall, weighing)| (*wall, *weighing))
         .collect();
     let growth_now = growth::of(pair, &weighings, now);
-    screen.set_title(format!("{} · {}", pair.bed.as_str(), pair.initials.as_str()).into());
+    screen.set_title(say::title(pair).into());
     screen.set_quiet(say::age(words, growth_now.age).into());
     screen.set_begin_label(
         words

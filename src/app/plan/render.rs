@@ -17,14 +17,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     };
     let screen = ui::PlanAdapter::get(window);
     let now = around.now.wall;
-    screen.set_title(
-        format!(
-            "{} · {}",
-            open.pair.bed.as_str(),
-            open.pair.initials.as_str()
-        )
-        .into(),
-    );
+    screen.set_title(say::title(&open.pair).into());
     screen.set_quiet(words.say("plan-title").into());
     let mut usual: Vec<PlanWhat> = open
         .judged(around.policy, now)

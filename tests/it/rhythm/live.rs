@@ -112,3 +112,41 @@ fn the_phase_shown_does_not_flap() {
         );
     }
 }
+
+#[test]
+fn the_last_minutes_looked_back_over_alone_are_nearly_those_of_the_whole_feed() {
+    let (mut same_ms, mut all_ms) = (0, 0);
+    for seed in 0..12 {
+        let feed = simulate(Baby::FirstDays, HandLevel::Usual.hand(), seed, 10);
+        let rhythm = fed(&feed.taps);
+        let end = rhythm.taps().last().unwrap().at;
+        let whole = rhythm.so_far();
+        let recent = rhythm.recent(end.minus_ms(180_000));
+        for at in (end.as_ms() - 120_000..end.as_ms()).step_by(100) {
+            let at = At::ms(at);
+            let told = recent.iter().find(|it| it.from <= at && at < it.to);
+            all_ms += 100;
+            same_ms += 100 * u64::from(told.map(|it| it.phase) == super::phase_at(&whole, at));
+        }
+    }
+    // The whole feed's own numbers are taken in rounds; here they are those of the live pass.
+    assert!(
+        0.9 * all_ms as f64 <= same_ms as f64,
+        "{same_ms} of {all_ms}"
+    );
+}
+
+#[test]
+fn the_last_minutes_begin_with_the_state_that_held() {
+    let mut taps = sucks(0, 600, 10, 2);
+    taps.push(Tap::new(6_000, TapWhat::Unwatched));
+    taps.push(Tap::new(100_000, TapWhat::Watched));
+    taps.extend(sucks(100_500, 600, 10, 2));
+    let recent = fed(&taps).recent(At::ms(50_000));
+    assert_eq!(recent[0].from, At::ms(100_000));
+    taps.push(Tap::new(120_000, TapWhat::Off));
+    taps.push(Tap::new(130_000, TapWhat::On));
+    let recent = fed(&taps).recent(At::ms(125_000));
+    assert_eq!(recent, []);
+    assert_eq!(fed(&taps).recent(At::ms(500_000)), []);
+}

@@ -1,26 +1,27 @@
-//! The shell: holds the models, hears events, does deeds, and draws the screen that is seen.
+//! The shell: holds the models and runs one loop for every screen: event, update (pure), effects,
+//! deeds, draw. The store answers at its own pace; its answers are events like any other.
 //!
-//! One loop for every screen: event, update (pure), effects, deeds, render. Acts at its own pace:
-//! answers of the store are events like any other.
+//! What deeds do is in `deeds`, what is drawn in `draw`; nothing of either is decided here.
+
+mod deeds;
+mod draw;
 
 use std::collections::VecDeque;
-
-use slint::Global;
 
 use super::around::Around;
 use super::clock::{Clock, Now};
 use super::deed::Deed;
 use super::event::Event;
-use super::keeper::{Ask, Keeper, Told};
+use super::keeper::{Keeper, Told};
 use super::open_visit::OpenVisit;
 use super::preferences::Preferences;
 use super::route::Route;
 use super::settings::TabletShown;
-use super::{bedside, before, demo, handover, looking_back, pair, plan, settings, ui, ward};
+use super::{bedside, before, handover, looking_back, pair, plan, settings, ui, ward};
 use crate::fault;
 use crate::findings::Policy;
 use crate::handover::TabletKey;
-use crate::record::{Label, PairId, Visit, VisitId, What};
+use crate::record::{PairId, VisitId};
 use crate::words::Words;
 
 /// What the shell is made of.
@@ -297,266 +298,6 @@ impl Shell {
             .is_some_and(|open| open.folded.running().is_some());
         if !here && let Some(open) = self.parked.pop() {
             self.set_open(open);
-        }
-    }
-
-    fn perform(&mut self, deed: Deed) -> Vec<Deed> {
-        match deed {
-            Deed::Go(route) => return self.go(route),
-            Deed::Note(what) => self.note(what),
-            Deed::TakeBack => {
-                let last = self
-                    .open
-                    .as_ref()
-                    .and_then(|open| open.visit.journal.last_to_take_back())
-                    .map(|entry| entry.seq);
-                if let Some(entry) = last {
-                    self.note(What::Struck { entry });
-                }
-            }
-            Deed::AskWard => self.parts.keeper.ask(Ask::Ward),
-            Deed::ShowPair(pair) => self.parts.keeper.ask(Ask::Story(pair)),
-            Deed::ShowForm(_) => {
-                self.models.pair = pair::Model {
-                    form: Some(pair::Form::default()),
-                    ..pair::Model::default()
-                };
-                self.route = Route::Pair;
-            }
-            Deed::SavePair(pair) => self.parts.keeper.ask(Ask::SavePair(pair)),
-            Deed::BeginVisit(pair) => return self.begin(pair),
-            Deed::OpenVisit(visit) => {
-                let here = self
-                    .open
-                    .iter()
-                    .chain(&self.parked)
-                    .any(|open| open.visit.id == visit && open.folded.running().is_some());
-                if here {
-                    self.bring(visit);
-                    return vec![Deed::Go(self.where_to())];
-                }
-                self.parts.keeper.ask(Ask::Open(visit));
-            }
-            Deed::FillDemo => {
-                let pairs = demo::ward(self.now().wall);
-                self.parts.keeper.ask(Ask::Fill(pairs));
-            }
-            Deed::Keep(preferences) => self.keep(*preferences),
-            Deed::Pack => return self.pack(),
-            Deed::Amend => return self.amend(),
-        }
-        vec![]
-    }
-
-    fn bring(&mut self, visit: VisitId) {
-        if let Some(place) = self.parked.iter().position(|it| it.visit.id == visit) {
-            let open = self.parked.remove(place);
-            self.set_open(open);
-        }
-    }
-
-    fn go(&mut self, route: Route) -> Vec<Deed> {
-        self.route = route;
-        match route {
-            Route::Ward => vec![Deed::AskWard],
-            Route::Before => self.update(Event::Before(before::Event::Came)),
-            Route::LookingBack => self.update(Event::LookingBack(looking_back::Event::Came)),
-            Route::Plan => self.update(Event::Plan(plan::Event::Came)),
-            Route::Handover => self.update(Event::Handover(handover::Event::Came)),
-            Route::Pair | Route::Bedside | Route::Settings => vec![],
-        }
-    }
-
-    /// Adds an entry to the open visit and has it written.
-    fn note(&mut self, what: What) {
-        let now = self.now();
-        let Some(open) = &mut self.open else {
-            return;
-        };
-        match open.note(now, what) {
-            Ok(entry) => self
-                .parts
-                .keeper
-                .ask(Ask::Append(open.visit.id, Box::new(entry))),
-            Err(error) => {
-                let explained = fault::record(&error, &self.words);
-                self.trouble = Some(format!("{} {}", explained.happened, explained.now_do));
-            }
-        }
-    }
-
-    fn specialist(&self) -> Option<Label> {
-        Label::new(&self.parts.preferences.specialist)
-            .or_else(|_| Label::new("?"))
-            .ok()
-    }
-
-    fn begin(&mut self, pair: PairId) -> Vec<Deed> {
-        let now = self.now();
-        let id = VisitId::from_random((self.parts.random)());
-        let (Some(specialist), Some(story)) = (self.specialist(), &self.models.pair.story) else {
-            return vec![];
-        };
-        let visit = Visit::new(id, pair, now.wall, specialist);
-        let open = OpenVisit::take_up(story.pair.clone(), visit.clone(), earlier(story, id), now);
-        self.parts.keeper.ask(Ask::Begin(Box::new(visit)));
-        self.set_open(open);
-        vec![Deed::Go(Route::Before)]
-    }
-
-    fn amend(&mut self) -> Vec<Deed> {
-        let now = self.now();
-        let id = VisitId::from_random((self.parts.random)());
-        let (Some(specialist), Some(open)) = (self.specialist(), &self.open) else {
-            return vec![];
-        };
-        let Ok(visit) = open.visit.amendment(id, specialist) else {
-            return vec![];
-        };
-        let taken = OpenVisit::take_up(
-            open.pair.clone(),
-            visit.clone(),
-            open.earlier_weighings.clone(),
-            now,
-        );
-        self.parts.keeper.ask(Ask::Begin(Box::new(visit)));
-        self.set_open(taken);
-        vec![Deed::Go(Route::LookingBack)]
-    }
-
-    fn keep(&mut self, preferences: Preferences) {
-        for ((name, before), (_, after)) in self
-            .parts
-            .preferences
-            .words()
-            .into_iter()
-            .zip(preferences.words())
-        {
-            if before != after {
-                self.parts.keeper.ask(Ask::Set(name, after));
-            }
-        }
-        let other_language = preferences.lang != self.parts.preferences.lang;
-        self.parts.preferences = preferences;
-        if other_language {
-            self.words = Words::new(self.parts.preferences.lang);
-            if let Some(window) = self.parts.window.upgrade() {
-                self.fill_words(&window);
-            }
-        }
-    }
-
-    fn pack(&mut self) -> Vec<Deed> {
-        let Some(open) = &self.open else {
-            return vec![];
-        };
-        let around = Around {
-            now: self.now(),
-            open: Some(open),
-            preferences: &self.parts.preferences,
-            policy: &self.parts.policy,
-        };
-        let made =
-            handover::pack::pack(open, &around, &self.words, &self.tablet, &self.parts.secret);
-        let event = match made {
-            Ok(shown) => handover::Event::Made(Box::new(shown)),
-            Err(why) => handover::Event::Failed(why),
-        };
-        self.update(Event::Handover(event))
-    }
-
-    fn fill_words(&self, window: &ui::AppWindow) {
-        super::strings::fill(&ui::Strings::get(window), &|id| self.words.say(id));
-    }
-
-    /// Draws the screen that is seen; `only_clock` where nothing but the time has changed.
-    pub fn render(&mut self, only_clock: bool) {
-        let Some(window) = self.parts.window.upgrade() else {
-            return;
-        };
-        let around = Around {
-            now: self.now(),
-            open: self.open.as_ref(),
-            preferences: &self.parts.preferences,
-            policy: &self.parts.policy,
-        };
-        let (models, words) = (&self.models, &self.words);
-        if only_clock && self.route == Route::Bedside {
-            bedside::render_clock(
-                &models.bedside,
-                &around,
-                words,
-                &self.lists.bedside,
-                &window,
-            );
-            self.tell_safe();
-            return;
-        }
-        self.frame(&window);
-        match self.route {
-            Route::Ward => ward::render(&models.ward, &around, words, &window),
-            Route::Pair => pair::render(&models.pair, &around, words, &window),
-            Route::Before => {
-                before::render(&models.before, &around, words, &self.lists.before, &window);
-            }
-            Route::Bedside => {
-                bedside::render(
-                    &models.bedside,
-                    &around,
-                    words,
-                    &self.lists.bedside,
-                    &window,
-                );
-            }
-            Route::LookingBack => {
-                looking_back::render(&models.looking_back, &around, words, &window);
-            }
-            Route::Plan => plan::render(&models.plan, &around, words, &window),
-            Route::Handover => handover::render(&models.handover, &around, words, &window),
-            Route::Settings => {
-                if let Some(tablet) = &self.tablet_shown {
-                    settings::render(&models.settings, &around, words, tablet, &window);
-                }
-            }
-        }
-        self.tell_safe();
-    }
-
-    /// What stands around every screen: theme, banner, trouble, route.
-    fn frame(&self, window: &ui::AppWindow) {
-        let theme = ui::Theme::get(window);
-        theme.set_night(self.parts.preferences.night);
-        theme.set_left_handed(self.parts.preferences.left_handed);
-        let frame = ui::FrameAdapter::get(window);
-        let running = self
-            .open
-            .iter()
-            .chain(&self.parked)
-            .find(|open| open.folded.running().is_some());
-        frame.set_running(
-            running
-                .map_or_else(String::new, |open| {
-                    self.words
-                        .say_with("frame-running", &[("bed", open.pair.bed.as_str().into())])
-                })
-                .into(),
-        );
-        frame.set_trouble(self.trouble.as_deref().unwrap_or_default().into());
-        frame.set_route(match self.route {
-            Route::Ward => ui::Route::Ward,
-            Route::Pair => ui::Route::Pair,
-            Route::Before => ui::Route::Before,
-            Route::Bedside => ui::Route::Bedside,
-            Route::LookingBack => ui::Route::LookingBack,
-            Route::Plan => ui::Route::Plan,
-            Route::Handover => ui::Route::Handover,
-            Route::Settings => ui::Route::Settings,
-        });
-    }
-
-    fn tell_safe(&mut self) {
-        if let (Some(say), Some(open)) = (&mut self.parts.say_safe, &self.open) {
-            say(open.safe_seq);
         }
     }
 }

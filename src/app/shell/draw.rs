@@ -1,0 +1,105 @@
+//! Draws the screen that is seen, and what stands around every screen: theme, banner, trouble.
+
+use slint::Global;
+
+use super::Shell;
+use crate::app::around::Around;
+use crate::app::route::Route;
+use crate::app::{bedside, before, handover, looking_back, pair, plan, settings, ui, ward};
+
+impl Shell {
+    pub(super) fn fill_words(&self, window: &ui::AppWindow) {
+        super::strings::fill(&ui::Strings::get(window), &|id| self.words.say(id));
+    }
+
+    /// Draws the screen that is seen; `only_clock` where nothing but the time has changed.
+    pub fn render(&mut self, only_clock: bool) {
+        let Some(window) = self.parts.window.upgrade() else {
+            return;
+        };
+        let around = Around {
+            now: self.now(),
+            open: self.open.as_ref(),
+            preferences: &self.parts.preferences,
+            policy: &self.parts.policy,
+        };
+        let (models, words) = (&self.models, &self.words);
+        if only_clock && self.route == Route::Bedside {
+            bedside::render_clock(
+                &models.bedside,
+                &around,
+                words,
+                &self.lists.bedside,
+                &window,
+            );
+            self.tell_safe();
+            return;
+        }
+        self.frame(&window);
+        match self.route {
+            Route::Ward => ward::render(&models.ward, &around, words, &window),
+            Route::Pair => pair::render(&models.pair, &around, words, &window),
+            Route::Before => {
+                before::render(&models.before, &around, words, &self.lists.before, &window);
+            }
+            Route::Bedside => {
+                bedside::render(
+                    &models.bedside,
+                    &around,
+                    words,
+                    &self.lists.bedside,
+                    &window,
+                );
+            }
+            Route::LookingBack => {
+                looking_back::render(&models.looking_back, &around, words, &window);
+            }
+            Route::Plan => plan::render(&models.plan, &around, words, &window),
+            Route::Handover => handover::render(&models.handover, &around, words, &window),
+            Route::Settings => {
+                if let Some(tablet) = &self.tablet_shown {
+                    settings::render(&models.settings, &around, words, tablet, &window);
+                }
+            }
+        }
+        self.tell_safe();
+    }
+
+    /// What stands around every screen: theme, banner, trouble, route.
+    fn frame(&self, window: &ui::AppWindow) {
+        let theme = ui::Theme::get(window);
+        theme.set_night(self.parts.preferences.night);
+        theme.set_left_handed(self.parts.preferences.left_handed);
+        let frame = ui::FrameAdapter::get(window);
+        let running = self
+            .open
+            .iter()
+            .chain(&self.parked)
+            .find(|open| open.folded.running().is_some());
+        frame.set_running(
+            running
+                .map_or_else(String::new, |open| {
+                    self.words
+                        .say_with("frame-running", &[("bed", open.pair.bed.as_str().into())])
+                })
+                .into(),
+        );
+        frame.set_trouble(self.trouble.as_deref().unwrap_or_default().into());
+        frame.set_route(match self.route {
+            Route::Ward => ui::Route::Ward,
+            Route::Pair => ui::Route::Pair,
+            Route::Before => ui::Route::Before,
+            Route::Bedside => ui::Route::Bedside,
+            Route::LookingBack => ui::Route::LookingBack,
+            Route::Plan => ui::Route::Plan,
+            Route::Handover => ui::Route::Handover,
+            Route::Settings => ui::Route::Settings,
+        });
+    }
+
+    pub(super) fn tell_safe(&mut self) {
+        if let (Some(say), Some(open)) = (&mut self.parts.say_safe, &self.open) {
+            say(open.safe_seq);
+        }
+    }
+}
