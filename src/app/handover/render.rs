@@ -4,7 +4,7 @@ use slint::{Global, Image, Rgb8Pixel, SharedPixelBuffer};
 
 use crate::app::around::Around;
 use crate::app::lists::list;
-use crate::app::ui;
+use crate::app::{say, ui};
 use crate::handover::Code;
 use crate::handover::qr::QUIET_MODULES;
 use crate::words::Words;

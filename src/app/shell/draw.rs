@@ -9,7 +9,7 @@ use crate::app::{bedside, before, handover, looking_back, pair, plan, settings, 
 
 impl Shell {
     pub(super) fn fill_words(&self, window: &ui::AppWindow) {
-        super::strings::fill(&ui::Strings::get(window), &|id| self.words.say(id));
+        crate::app::strings::fill(&ui::Strings::get(window), &|id| self.words.say(id));
     }
 
     /// Draws the screen that is seen; `only_clock` where nothing but the time has changed.
