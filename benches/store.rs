@@ -53,6 +53,7 @@ fn entry(seq: u32, what: What) -> Entry {
         at: At::ms(ms),
         wall: wall(i64::from(seq) * 600),
         what,
+        newer: None,
     }
 }
 

@@ -19,6 +19,29 @@ pub struct Entry {
     pub wall: WallTime,
     /// What happened.
     pub what: What,
+    /// The whole body, where a newer version stored more in it than this one knows.
+    pub newer: Option<AsStored>,
+}
+
+/// The body of an entry as it was stored (JSON). `Debug` never shows it.
+#[derive(Clone, PartialEq, Eq)]
+pub struct AsStored(Box<str>);
+
+impl AsStored {
+    pub(super) fn new(body: &str) -> Self {
+        Self(body.into())
+    }
+
+    /// The text.
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
+}
+
+impl std::fmt::Debug for AsStored {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("…")
+    }
 }
 
 /// What happened. The stored kind of each is its name in small letters with underscores.

@@ -110,8 +110,10 @@ pub struct Feed {
     pub ended: Option<FeedEnd>,
     /// What was tapped, with `on` at the start and `end` at the end, times rising.
     pub taps: Vec<Tap>,
-    /// Pain over time.
+    /// Pain over time, while it ran.
     pub pains: Vec<PainAt>,
+    /// Pain told after its end and before another feed.
+    pub pains_after: Vec<PainAt>,
     /// Changes of signs within the feed.
     pub signs: Vec<SignChange>,
     /// What was tried.
@@ -141,6 +143,7 @@ impl Feed {
                 what: TapWhat::On,
             }],
             pains: Vec::new(),
+            pains_after: Vec::new(),
             signs: Vec::new(),
             adjustments: Vec::new(),
             unresolved_touches: 0,
@@ -149,6 +152,11 @@ impl Feed {
             breast_after: None,
             baby_state: None,
         }
+    }
+
+    /// All pain that was told of it, in order: while it ran, and after.
+    pub fn all_pains(&self) -> impl Iterator<Item = &PainAt> {
+        self.pains.iter().chain(&self.pains_after)
     }
 
     /// The hold now.

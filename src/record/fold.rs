@@ -26,6 +26,8 @@ pub enum Odd {
     NothingFed(u32),
     /// This version does not know its kind.
     Unknown(u32),
+    /// It holds more than this version knows.
+    Newer(u32),
 }
 
 /// A finding that was acknowledged.
@@ -122,6 +124,9 @@ pub fn fold_on(folded: &mut Folded, entry: &Entry) {
 
 fn step(folded: &mut Folded, entry: &Entry) {
     let (at, wall) = (entry.at, entry.wall);
+    if entry.newer.is_some() {
+        folded.odd.push(Odd::Newer(entry.seq));
+    }
     match &entry.what {
         What::LastDay(day) => {
             let before = folded.last_day.take().unwrap_or_default();
@@ -186,6 +191,10 @@ fn step(folded: &mut Folded, entry: &Entry) {
                 folded.odd.push(Odd::NothingFed(entry.seq));
             }
         }
+        What::Pain { score } if running(folded).is_none() => match folded.feeds.last_mut() {
+            Some(feed) => feed.pains_after.push(PainAt { at, pain: *score }),
+            None => folded.odd.push(Odd::NoFeed(entry.seq)),
+        },
         What::Struck { .. } => {}
         What::Unknown { .. } => folded.odd.push(Odd::Unknown(entry.seq)),
         within => {

@@ -65,6 +65,7 @@ impl Journal {
             at,
             wall,
             what,
+            newer: None,
         }
     }
 

@@ -29,7 +29,7 @@ pub use day::{
     BabyDanger, BreastBefore, BreastState, Jaundice, LastDay, MotherDanger, Nappy, NippleBefore,
     StoolColour, Weighing, WeighingMoment,
 };
-pub use entry::{Entry, What};
+pub use entry::{AsStored, Entry, What};
 pub use error::RecordError;
 pub use feed::{AdjustmentTried, Feed, FeedEnd, PainAt, SignChange};
 pub use fold::{Acknowledged, Folded, Odd, SignNow, Signed, fold, fold_on};

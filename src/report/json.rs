@@ -134,7 +134,7 @@ fn feed(facts: &FeedFacts) -> Value {
         "taps": feed.taps.len(),
         "unresolved_touches": feed.unresolved_touches,
         "rhythm": facts.rhythm.as_ref().map(rhythm),
-        "pains": feed.pains.iter().map(|it| json!({
+        "pains": feed.all_pains().map(|it| json!({
             "at_ms": it.at.as_ms(),
             "score": it.pain.value(),
         })).collect::<Vec<_>>(),

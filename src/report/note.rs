@@ -241,7 +241,7 @@ fn pain(facts: &Facts, words: &Words) -> String {
     let told: Vec<String> = facts
         .feeds
         .iter()
-        .flat_map(|it| &it.feed.pains)
+        .flat_map(|it| it.feed.all_pains())
         .map(|it| match it.pain.value() {
             Some(score) => words.number(score.into(), 0),
             None => words.say("note-pain-cannot-say"),

@@ -48,7 +48,7 @@ pub(super) fn to_wire(journal: &Journal, began: WallTime) -> Result<Item, Handov
         times.number(u64::from(stored.seq.wrapping_sub(last.0)));
         times.signed(stored.at_ms.wrapping_sub(last.1) as i64);
         last = (stored.seq, stored.at_ms);
-        put_body(&mut kinds, &mut bodies, &entry.what, stored);
+        put_body(&mut kinds, &mut bodies, entry, stored);
     }
     Ok(list([
         Item::Bytes(times.finish()),
@@ -121,6 +121,7 @@ fn read(stored: &StoredEntry, as_stored: bool) -> Result<Entry, HandoverError> {
                 kind: stored.kind.clone(),
                 body: stored.body.clone(),
             },
+            newer: None,
         }),
         other => Ok(other?),
     }
@@ -180,9 +181,9 @@ fn take_walls(
     reader.end()
 }
 
-fn put_body(kinds: &mut Writer, bodies: &mut Vec<Item>, what: &What, stored: StoredEntry) {
-    let unknown = matches!(what, What::Unknown { .. });
-    let compact = dictionary::number(&stored.kind).filter(|_| !unknown).zip(
+fn put_body(kinds: &mut Writer, bodies: &mut Vec<Item>, entry: &Entry, stored: StoredEntry) {
+    let whole = matches!(entry.what, What::Unknown { .. }) || entry.newer.is_some();
+    let compact = dictionary::number(&stored.kind).filter(|_| !whole).zip(
         serde_json::from_str(&stored.body)
             .ok()
             .and_then(|body| to_item(&body)),

@@ -12,7 +12,7 @@ pub(super) fn add(table: &mut Table, facts: &Facts, section: &str, it: &FeedFact
     for (at, hold) in &feed.holds {
         table.seen(section, wall(*at), "hold", hold.as_word());
     }
-    for pain in &feed.pains {
+    for pain in feed.all_pains() {
         match pain.pain.value() {
             Some(score) => {
                 table.number(
@@ -26,7 +26,7 @@ pub(super) fn add(table: &mut Table, facts: &Facts, section: &str, it: &FeedFact
             None => table.seen(section, wall(pain.at), "pain", "cannot_say"),
         }
     }
-    if feed.pains.is_empty() {
+    if feed.all_pains().next().is_none() {
         table.seen(section, None, "pain", "unknown");
     }
     for change in &feed.signs {

@@ -171,13 +171,13 @@ fn rate(
 
 fn pains(bundle: &mut Bundle<'_>, it: &FeedFacts) {
     let started = it.feed.started;
-    if it.feed.pains.is_empty() {
+    if it.feed.all_pains().next().is_none() {
         let none = pain(bundle, &format!("pain of {}", feed_key(started)))
             .over(it.began, it.ended)
             .value(bundle, X::Absent(NOT_ASKED));
         bundle.observe(none);
     }
-    for told in &it.feed.pains {
+    for told in it.feed.all_pains() {
         let score = X::or_absent(told.pain.value(), ASKED_UNKNOWN, |it| X::count(it, "1"));
         let wall = bundle.facts.wall(told.at);
         let told = pain(bundle, &pain_key(told.at))

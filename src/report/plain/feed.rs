@@ -43,8 +43,7 @@ impl Page<'_> {
             None => self.say("report-no-rhythm", &[]),
         }
         let pains: Vec<String> = feed
-            .pains
-            .iter()
+            .all_pains()
             .map(|it| {
                 let score = it.pain.value().map_or_else(
                     || words.say("note-pain-cannot-say"),

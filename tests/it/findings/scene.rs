@@ -149,6 +149,7 @@ impl Scene {
                 },
             ],
             pains: Vec::new(),
+            pains_after: Vec::new(),
             signs: Vec::new(),
             adjustments: Vec::new(),
             unresolved_touches: 0,

@@ -59,6 +59,23 @@ fn an_entry_that_this_version_does_not_know_is_carried_unchanged() {
 }
 
 #[test]
+fn a_field_that_this_version_does_not_know_is_carried_unchanged() {
+    let mut handed = sample::smallest();
+    let stored = feedside::record::StoredEntry {
+        seq: handed.visit.journal.next_seq(),
+        at_ms: 1,
+        utc_ms: sample::began().utc_ms(),
+        offset_min: sample::began().offset_min(),
+        kind: "last_day".to_owned(),
+        body: r#"{"feeds":7,  "cup_feeds":2.50}"#.to_owned(),
+    };
+    let entry = feedside::record::from_stored(&stored).unwrap();
+    assert!(entry.newer.is_some());
+    handed.visit.journal.push(entry).unwrap();
+    check_round_trip(&handed);
+}
+
+#[test]
 fn taps_keep_their_place_where_times_are_equal_or_go_back() {
     let mut handed = sample::smallest();
     for (at, what) in [
@@ -275,6 +292,7 @@ fn any_journal() -> impl Strategy<Value = Journal> {
                     at: At::ms(at_ms),
                     wall: wall.unwrap_or_else(|| sample::began().plus_ms(at_ms as i64)),
                     what,
+                    newer: None,
                 }
             })
             .collect();

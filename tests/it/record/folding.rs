@@ -293,3 +293,37 @@ fn a_moved_boundary_belongs_to_the_feed_that_it_lies_in() {
     assert_eq!((was(0), was(1)), (vec![61_000, 58_000], vec![120_000]));
     assert_eq!(folded.odd, [Odd::NothingFed(1), Odd::NothingFed(4)]);
 }
+
+#[test]
+fn pain_told_after_the_end_belongs_to_the_feed_that_ended() {
+    let folded = folded(vec![
+        pain(2),
+        feed_started(),
+        pain(6),
+        What::FeedEnded { by: EndedBy::Baby },
+        pain(3),
+        feed_started(),
+        pain(1),
+    ]);
+    let scores = |pains: &[feedside::record::PainAt]| -> Vec<_> {
+        pains.iter().map(|it| it.pain.value().unwrap()).collect()
+    };
+    assert_eq!(scores(&folded.feeds[0].pains), [6]);
+    assert_eq!(scores(&folded.feeds[0].pains_after), [3]);
+    assert_eq!(folded.feeds[0].all_pains().count(), 2);
+    assert_eq!(scores(&folded.feeds[1].pains), [1]);
+    assert_eq!(folded.odd, [Odd::NoFeed(1)]);
+}
+
+#[test]
+fn an_entry_that_holds_more_than_is_known_is_read_and_told() {
+    let mut it = super::make::entry(1, What::LastDay(LastDay::default()));
+    let stored = feedside::record::StoredEntry {
+        body: r#"{"feeds":7,"cup_feeds":2}"#.to_owned(),
+        ..feedside::record::to_stored(&it).unwrap()
+    };
+    it = feedside::record::from_stored(&stored).unwrap();
+    let folded = fold(&feedside::record::Journal::of([it]).unwrap());
+    assert_eq!(folded.last_day.unwrap().feeds, Some(7));
+    assert_eq!(folded.odd, [Odd::Newer(1)]);
+}

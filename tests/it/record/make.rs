@@ -92,6 +92,7 @@ pub fn entry(seq: u32, what: What) -> Entry {
         at: At::ms(at_ms),
         wall: wall(at_ms),
         what,
+        newer: None,
     }
 }
 

@@ -1,6 +1,6 @@
 //! Entries to plain columns and back; kinds of newer versions are kept whole.
 
-use feedside::record::{RecordError, StoredEntry, What, from_stored, to_stored};
+use feedside::record::{BabyDanger, Coded, RecordError, StoredEntry, What, from_stored, to_stored};
 
 use super::make::{entry, one_of_each};
 
@@ -53,6 +53,56 @@ fn a_known_kind_with_a_word_or_a_body_of_a_newer_version_is_kept_too() {
     unknown("pain", r#"{"score":11}"#);
     unknown("note", r#"{"text":""}"#);
     unknown("suck", r#"{"strength":3}"#);
+}
+
+#[test]
+fn a_field_of_a_newer_version_is_kept_and_what_is_known_is_still_read() {
+    for (kind, body) in [
+        (
+            "last_day",
+            r#"{"feeds":7,"baby_danger":["fit"],"cup_feeds": 2}"#,
+        ),
+        (
+            "weighed",
+            r#"{"grams":3100,"clothed":false,"moment":"routine","scale":{"id":"b"}}"#,
+        ),
+        ("plan_item", r#"{"what":"feed_often","by":["night team"]}"#),
+        ("pain", r#"{"score":null,"where":"left"}"#),
+    ] {
+        let stored = stored(kind, body);
+        let entry = from_stored(&stored).unwrap();
+        assert!(!matches!(entry.what, What::Unknown { .. }), "{kind}");
+        assert!(entry.newer.is_some(), "{kind}");
+        assert_eq!(to_stored(&entry).unwrap(), stored);
+        assert!(!format!("{entry:?}").contains("night team"), "{kind}");
+    }
+}
+
+#[test]
+fn a_word_of_a_newer_version_in_one_answer_does_not_hide_the_danger_in_another() {
+    let body = r#"{"stool":"orange","baby_danger":["fit"],"feeds":999,"wet":3}"#;
+    let stored = stored("last_day", body);
+    let entry = from_stored(&stored).unwrap();
+    let What::LastDay(day) = &entry.what else {
+        panic!("not read");
+    };
+    assert_eq!((day.stool, day.feeds, day.wet), (None, None, Some(3)));
+    assert_eq!(day.baby_danger, Some(vec![Coded::Known(BabyDanger::Fit)]));
+    assert_eq!(to_stored(&entry).unwrap(), stored);
+    // Nothing of it understood: nothing was asked.
+    unknown("last_day", r#"{"stool":"orange"}"#);
+}
+
+#[test]
+fn a_field_that_is_empty_or_left_out_is_nothing_newer() {
+    for body in [
+        r#"{"grams":3100,"step":null,"clothed":false,"moment":"routine"}"#,
+        r#"{"moment":"routine","clothed":false,"grams":3100}"#,
+    ] {
+        assert_eq!(from_stored(&stored("weighed", body)).unwrap().newer, None);
+    }
+    let nappy = stored("nappy", r#"{"wet":true}"#);
+    assert_eq!(from_stored(&nappy).unwrap().newer, None);
 }
 
 #[test]

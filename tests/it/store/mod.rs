@@ -100,6 +100,7 @@ pub(crate) fn entry(seq: u32, what: What) -> Entry {
         at: At::ms(at_ms),
         wall: wall(i64::from(seq) * 700),
         what,
+        newer: None,
     }
 }
 
