@@ -7,8 +7,9 @@
 use super::rule::Verdict;
 use super::scene::{Scene, held_if, lacks, settle};
 use super::{CallWhom, Level, Limit, Missing, Rule, Unit};
+use crate::growth::Age;
 use crate::record::{
-    Adjustment, BabyDanger, Coded, Jaundice, LastDay, PlanWhat, Sign, StoolColour,
+    Adjustment, BabyDanger, Coded, Gestation, Jaundice, LastDay, PlanWhat, Sign, StoolColour,
 };
 
 const fn now(id: &'static str, source: &'static str, judge: fn(&Scene<'_>) -> Verdict) -> Rule {
@@ -108,7 +109,18 @@ pub(super) const RULES: &[Rule] = &[
     Rule::new("baby-jaundice", Level::ActToday, "nice-cg98", jaundice)
         .shows(&[("age", Unit::Day)])
         .plans(&[PlanWhat::FeedOften, PlanWhat::MedicalTeamTold])
-        .calls(CallWhom::BabyDoctor),
+        .calls(CallWhom::BabyDoctor)
+        .changed("findings-2"),
+    Rule::new(
+        "baby-jaundice-prolonged",
+        Level::ActToday,
+        "nice-cg98",
+        jaundice_prolonged,
+    )
+    .shows(&[("age", Unit::Day), ("limit", Unit::Day)])
+    .plans(&[PlanWhat::MedicalTeamTold])
+    .calls(CallWhom::BabyDoctor)
+    .changed("findings-2"),
     Rule::new(
         "baby-temperature-cool",
         Level::ActToday,
@@ -184,14 +196,38 @@ fn jaundice_extensive(scene: &Scene<'_>) -> Verdict {
     settle(told.map(|it| held_if(it == Jaundice::Extensive, &[])))
 }
 
-/// Yellow skin after the first day, short of extensive: to be measured.
+/// Days beyond which jaundice is prolonged: 14 at term, 21 before 37 weeks (NICE CG98, 2010; from
+/// memory). Where the gestation is not known the earlier one is taken.
+const fn prolonged_beyond_days(gestation: Option<Gestation>) -> i64 {
+    match gestation {
+        Some(it) if it.days() < 37 * 7 => 21,
+        _ => 14,
+    }
+}
+
+/// Yellow skin short of extensive, the age, and the days beyond which it is prolonged.
+fn yellow_at(scene: &Scene<'_>) -> Result<(bool, Age, i64), Verdict> {
+    let told = scene.told(|day| day.jaundice, Missing::Jaundice)?;
+    let age = scene.age().ok_or_else(|| lacks(Missing::Birth))?;
+    let some = matches!(told, Jaundice::Face | Jaundice::Body);
+    Ok((some, age, prolonged_beyond_days(scene.pair.gestation)))
+}
+
+/// Yellow skin after the first day: to be measured.
 fn jaundice(scene: &Scene<'_>) -> Verdict {
-    settle((|| {
-        let told = scene.told(|day| day.jaundice, Missing::Jaundice)?;
-        let age = scene.age().ok_or_else(|| lacks(Missing::Birth))?;
-        let some = matches!(told, Jaundice::Face | Jaundice::Body);
-        Ok(held_if(some && 1 <= age.days(), &[age.days()]))
-    })())
+    settle(yellow_at(scene).map(|(some, age, limit)| {
+        let in_time = 1 <= age.days() && !age.is_beyond_days(limit);
+        held_if(some && in_time, &[age.days()])
+    }))
+}
+
+/// Yellow skin beyond the days in which it usually goes.
+fn jaundice_prolonged(scene: &Scene<'_>) -> Verdict {
+    settle(
+        yellow_at(scene).map(|(some, age, limit)| {
+            held_if(some && age.is_beyond_days(limit), &[age.days(), limit])
+        }),
+    )
 }
 
 fn sleepy_yellow_few_feeds(scene: &Scene<'_>) -> Verdict {

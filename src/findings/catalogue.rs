@@ -1,6 +1,6 @@
 //! The catalogue: every rule, in families by subject.
 
-use super::{Rule, baby, feeds, mother, nipple, output, pain, rhythm, signs, weight};
+use super::{Rule, baby, feeds, mother, nipple, output, pain, rhythm, risk, signs, weight};
 
 /// The families in the order in which they are shown; each a word and its rules.
 pub const FAMILIES: &[(&str, &[Rule])] = &[
@@ -13,6 +13,7 @@ pub const FAMILIES: &[(&str, &[Rule])] = &[
     ("rhythm", rhythm::RULES),
     ("pain", pain::RULES),
     ("nipple", nipple::RULES),
+    ("risk", risk::RULES),
 ];
 
 /// Every rule, family by family.

@@ -3,7 +3,8 @@
 use super::rule::Verdict;
 use super::scene::{Scene, held_if, lacks, settle};
 use super::{CallWhom, Level, Limit, Missing, Rule, Unit};
-use crate::record::{Adjustment, BabyState, PlanWhat};
+use crate::growth::{FEEDS_LEAST, usual_feed_volume};
+use crate::record::{Adjustment, BabyState, EndedBy, LastDay, Millilitres, PlanWhat};
 
 /// The rules, gravest first.
 pub(super) const RULES: &[Rule] = &[
@@ -52,8 +53,57 @@ pub(super) const RULES: &[Rule] = &[
     )
     .tries(&[Adjustment::Wake, Adjustment::Compress])
     .plans(&[PlanWhat::Compressions, PlanWhat::WatchNextFeed]),
+    Rule::new(
+        "feeds-baby-unsettled-after",
+        Level::KeepWatching,
+        "common-practice",
+        unsettled_after,
+    )
+    .tries(&[Adjustment::PauseAndBurp, Adjustment::OtherBreast])
+    .plans(&[PlanWhat::SkinToSkin, PlanWhat::WatchNextFeed])
+    .changed("findings-2"),
+    Rule::new("feeds-supplement", Level::KeepWatching, "abm-3", supplement)
+        .shows(&[("given", Unit::Millilitre)])
+        .plans(&[
+            PlanWhat::WatchNextFeed,
+            PlanWhat::ExpressAfterFeeds,
+            PlanWhat::WeighAgain,
+        ])
+        .calls(CallWhom::FeedingTeam)
+        .changed("findings-2"),
+    Rule::new(
+        "feeds-given-above-usual",
+        Level::KeepWatching,
+        "abm-3",
+        given_above_usual,
+    )
+    .shows(&[("given", Unit::Millilitre), ("usual", Unit::Millilitre)])
+    .plans(&[PlanWhat::FeedOften, PlanWhat::WatchNextFeed])
+    .calls(CallWhom::FeedingTeam)
+    .changed("findings-2"),
+    Rule::new(
+        "feeds-very-often",
+        Level::KeepWatching,
+        "kent-2006",
+        very_often,
+    )
+    .shows(&[("feeds", Unit::Count), ("most", Unit::Count)])
+    .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
+    .plans(&[PlanWhat::WatchNextFeed, PlanWhat::WeighAgain])
+    .changed("findings-2"),
+    Rule::new("feeds-long", Level::KeepWatching, "nhs-checklist", long)
+        .shows(&[("lasted", Unit::Second), ("most", Unit::Second)])
+        .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
+        .plans(&[PlanWhat::WatchNextFeed, PlanWhat::WeighAgain])
+        .changed("findings-2"),
+    Rule::new("feeds-short", Level::KeepWatching, "nhs-checklist", short)
+        .shows(&[("lasted", Unit::Second), ("least", Unit::Second)])
+        .tries(&[Adjustment::Wake, Adjustment::OtherBreast])
+        .plans(&[PlanWhat::BothBreasts, PlanWhat::WatchNextFeed])
+        .changed("findings-2"),
     Rule::new("feeds-often", Level::GoingWell, "uk-checklist", often)
-        .shows(&[("feeds", Unit::Count), ("least", Unit::Count)]),
+        .shows(&[("feeds", Unit::Count), ("least", Unit::Count)])
+        .changed("findings-2"),
     Rule::new(
         "feeds-baby-content",
         Level::GoingWell,
@@ -85,6 +135,85 @@ fn none(scene: &Scene<'_>) -> Verdict {
     }))
 }
 
+/// The most feeds in 24 hours of 71 babies that were fed as they wished (Kent et al. 2006,
+/// Pediatrics 117:e387: 6 to 18).
+const FEEDS_MOST: i64 = 18;
+/// The longest usual feed (NHS checklists for parents: 5 to 40 minutes), in milliseconds.
+const FEED_LONG_MS: u64 = 40 * 60_000;
+/// The shortest, as above.
+const FEED_SHORT_MS: u64 = 5 * 60_000;
+
+fn very_often(scene: &Scene<'_>) -> Verdict {
+    settle(feeds(scene).map(|feeds| held_if(FEEDS_MOST < feeds, &[feeds, FEEDS_MOST])))
+}
+
+/// Formula or donor milk in the last 24 hours.
+fn supplement(scene: &Scene<'_>) -> Verdict {
+    let told = scene.told(|day| day.supplement_ml, Missing::Supplement);
+    settle(told.map(i64::from).map(|ml| held_if(0 < ml, &[ml])))
+}
+
+/// More milk given another way in 24 hours than eight usual feeds at this age would be.
+fn given_above_usual(scene: &Scene<'_>) -> Verdict {
+    settle((|| {
+        let age = scene.age().ok_or_else(|| lacks(Missing::Birth))?;
+        let usual = usual_feed_volume(age, scene.pair.gestation);
+        let usual = usual.ok_or(Verdict::NotForThis)?.high_ml * i64::from(FEEDS_LEAST);
+        let told =
+            |what: fn(&LastDay) -> Option<Millilitres>, word| scene.told(what, word).map(i64::from);
+        let expressed = told(|day| day.expressed_ml, Missing::Expressed);
+        let supplement = told(|day| day.supplement_ml, Missing::Supplement);
+        let told = [&expressed, &supplement].into_iter().flatten().sum();
+        if usual < told {
+            return Ok(held_if(true, &[told, usual]));
+        }
+        // What was not told may lie above it.
+        supplement.and(expressed).map(|_| Verdict::NotHeld)
+    })())
+}
+
+/// How long the visit's ended feeds lasted, in milliseconds.
+fn durations(scene: &Scene<'_>) -> Result<Vec<u64>, Verdict> {
+    if scene.visit.feeds.is_empty() {
+        return Err(lacks(Missing::Feed));
+    }
+    if scene.visit.running().is_some() {
+        return Err(lacks(Missing::FeedEnd));
+    }
+    let feeds = scene.visit.feeds.iter();
+    Ok(feeds
+        .filter_map(|feed| Some(feed.ended?.at.since_ms(feed.started)))
+        .collect())
+}
+
+fn seconds(ms: u64) -> i64 {
+    i64::try_from(ms / 1000).unwrap_or(i64::MAX)
+}
+
+/// One feed longer than usual.
+fn long(scene: &Scene<'_>) -> Verdict {
+    settle(durations(scene).map(|all| {
+        let longest = all.into_iter().max().unwrap_or(0);
+        held_if(
+            FEED_LONG_MS < longest,
+            &[seconds(longest), seconds(FEED_LONG_MS)],
+        )
+    }))
+}
+
+/// All of the visit's feeds together shorter than usual, the last ended by the baby.
+fn short(scene: &Scene<'_>) -> Verdict {
+    settle(durations(scene).map(|all| {
+        let sum: u64 = all.into_iter().sum();
+        let by = scene.visit.feeds.last().and_then(|feed| feed.ended);
+        let by_baby = by.is_some_and(|end| end.by == EndedBy::Baby);
+        held_if(
+            by_baby && sum < FEED_SHORT_MS,
+            &[seconds(sum), seconds(FEED_SHORT_MS)],
+        )
+    }))
+}
+
 fn few(scene: &Scene<'_>) -> Verdict {
     let least = scene.limit(Limit::FeedsLeast);
     settle(feeds(scene).map(|feeds| held_if(feeds < least, &[feeds, least])))
@@ -92,7 +221,10 @@ fn few(scene: &Scene<'_>) -> Verdict {
 
 fn often(scene: &Scene<'_>) -> Verdict {
     let least = scene.limit(Limit::FeedsLeast);
-    settle(feeds(scene).map(|feeds| held_if(least <= feeds, &[feeds, least])))
+    settle(feeds(scene).map(|feeds| {
+        let usual = least <= feeds && feeds <= FEEDS_MOST;
+        held_if(usual, &[feeds, least])
+    }))
 }
 
 fn sleepy(scene: &Scene<'_>) -> Verdict {
@@ -117,6 +249,10 @@ fn hungry_after(scene: &Scene<'_>) -> Verdict {
 
 fn sleepy_after(scene: &Scene<'_>) -> Verdict {
     after(scene, BabyState::Sleepy)
+}
+
+fn unsettled_after(scene: &Scene<'_>) -> Verdict {
+    after(scene, BabyState::Unsettled)
 }
 
 fn content_after(scene: &Scene<'_>) -> Verdict {

@@ -19,6 +19,8 @@ words!(
         CheckedWeight = "checked_weight",
         /// A second weight at least 24 hours apart.
         SecondWeight = "second_weight",
+        /// The gestation at birth.
+        Gestation = "gestation",
         /// The baby's sex.
         Sex = "sex",
         /// The way of birth.
@@ -37,6 +39,10 @@ words!(
         StoolColour = "stool_colour",
         /// Whether urates were seen.
         Urates = "urates",
+        /// How much formula or donor milk was given.
+        Supplement = "supplement",
+        /// How much expressed milk was given.
+        Expressed = "expressed",
         /// Whether the baby needs waking.
         Sleepy = "sleepy",
         /// Whether yellow skin was seen.
@@ -61,6 +67,8 @@ words!(
         FeedEnd = "feed_end",
         /// Pain told after the first seconds of the feed.
         Pain = "pain",
+        /// Pain asked after the feed.
+        PainAfter = "pain_after",
         /// The nipple before the feed.
         NippleBefore = "nipple_before",
         /// The breast before the feed.

@@ -18,6 +18,7 @@ mod output;
 mod pain;
 mod policy;
 mod rhythm;
+mod risk;
 mod rule;
 mod scene;
 mod signs;
@@ -32,4 +33,4 @@ pub use policy::{POLICY_BUILT_IN, Policy, PolicyError, PolicyWrong};
 pub use rule::Rule;
 
 /// The version of the rules; goes wherever a finding goes.
-pub const RULE_VERSION: &str = "findings-1";
+pub const RULE_VERSION: &str = "findings-2";

@@ -2,7 +2,7 @@
 
 use super::rule::Verdict;
 use super::scene::{Scene, held_if, lacks};
-use super::{CallWhom, Level, Missing, Rule};
+use super::{CallWhom, Level, Missing, Rule, Unit};
 use crate::record::{
     Adjustment, BreastAfter, BreastBefore, BreastState, NippleAfter, NippleBefore, PlanWhat,
 };
@@ -71,6 +71,22 @@ pub(super) const RULES: &[Rule] = &[
     )
     .tries(&[Adjustment::Compress])
     .plans(&[PlanWhat::WatchNextFeed, PlanWhat::CountNappies]),
+    Rule::new(
+        "breast-not-filling",
+        Level::KeepWatching,
+        "abm-3",
+        not_filling,
+    )
+    .shows(&[("age", Unit::Hour)])
+    .tries(&[Adjustment::Compress])
+    .plans(&[
+        PlanWhat::SkinToSkin,
+        PlanWhat::FeedOften,
+        PlanWhat::ExpressAfterFeeds,
+        PlanWhat::WeighAgain,
+    ])
+    .calls(CallWhom::FeedingTeam)
+    .changed("findings-2"),
     Rule::new(
         "nipple-rounded",
         Level::GoingWell,
@@ -174,6 +190,31 @@ fn breast<const STATE: usize>(scene: &Scene<'_>) -> Verdict {
         |it| it.breast,
         |breast| breast == state,
     )
+}
+
+/// By this age breasts are expected to fill, in hours (ABM Protocol 3, 2017: milk not in by 72
+/// hours; from memory).
+const FILLING_FROM_H: i64 = 72;
+/// From this age on a soft breast is usual again, in hours (common practice).
+const FILLING_TO_H: i64 = 7 * 24;
+
+/// Both breasts soft at an age at which they are expected to fill.
+fn not_filling(scene: &Scene<'_>) -> Verdict {
+    let Some(hours) = scene.age_hours() else {
+        return lacks(Missing::Birth);
+    };
+    if !(FILLING_FROM_H..FILLING_TO_H).contains(&hours) {
+        return Verdict::NotForThis;
+    }
+    let told = scene.visit.breasts_before.iter().filter_map(|it| it.breast);
+    let told: Vec<BreastState> = told.collect();
+    if told.iter().any(|it| *it != BreastState::Soft) {
+        Verdict::NotHeld
+    } else if told.len() < SIDES {
+        lacks(Missing::BreastBefore)
+    } else {
+        held_if(true, &[hours])
+    }
 }
 
 /// The breast after the last feed.

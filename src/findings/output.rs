@@ -90,7 +90,8 @@ pub(super) const RULES: &[Rule] = &[
         ("wet", Unit::Count),
         ("dirty", Unit::Count),
         ("day", Unit::Count),
-    ]),
+    ])
+    .changed("findings-2"),
 ];
 
 /// From this age on twelve hours without a wet nappy are not usual, in hours: on days 1 and 2 one
@@ -238,7 +239,10 @@ fn as_expected(scene: &Scene<'_>) -> Verdict {
             .zip(scene.age())
             .and_then(|(day, age)| OutputAgainst::of(day, age))
             .is_some_and(|it| it.wet_enough == Some(true) && it.dirty_enough == Some(true));
-        let well = counted && row.colours.contains(&colour) && (!urates || row.urates);
+        let long_ago = [no_wet(scene), wet_gap(scene)]
+            .iter()
+            .any(|it| matches!(it, Verdict::Held(_)));
+        let well = !long_ago && counted && row.colours.contains(&colour) && (!urates || row.urates);
         Ok(held_if(well, &[wet.into(), dirty.into(), count_day]))
     })())
 }

@@ -51,9 +51,16 @@ pub(super) const RULES: &[Rule] = &[
     .shows(&[("score", Unit::Score), ("limit", Unit::Score)])
     .tries(BETTER)
     .plans(&[PlanWhat::WorkOnAttachment]),
+    Rule::new("pain-after", Level::KeepWatching, "kent-2015", after)
+        .shows(&[("score", Unit::Score), ("limit", Unit::Score)])
+        .tries(&[Adjustment::AttachAgain])
+        .plans(&[PlanWhat::NippleCare, PlanWhat::WorkOnAttachment])
+        .calls(CallWhom::FeedingTeam)
+        .changed("findings-2"),
     Rule::new("pain-settled", Level::GoingWell, "common-practice", settled)
-        .shows(&[("before", Unit::Score), ("after", Unit::Score)]),
-    Rule::new("pain-none", Level::GoingWell, "common-practice", none),
+        .shows(&[("before", Unit::Score), ("after", Unit::Score)])
+        .changed("findings-2"),
+    Rule::new("pain-none", Level::GoingWell, "common-practice", none).changed("findings-2"),
 ];
 
 /// A severe score on the 0 to 10 scale (7 to 10; from memory).
@@ -92,6 +99,12 @@ fn highest(scene: &Scene<'_>, look: impl Fn(&Feed, &[(u64, i64)]) -> Option<Vec<
 
 fn top(pains: &[(u64, i64)]) -> Option<i64> {
     pains.iter().map(|(_, score)| *score).max()
+}
+
+/// The highest score told after the end of a feed.
+fn top_after(feed: &Feed) -> Option<i64> {
+    let told = feed.pains_after.iter();
+    told.filter_map(|it| it.pain.value().map(i64::from)).max()
 }
 
 /// Told at least twice, far enough apart, and never below the limit between.
@@ -136,6 +149,21 @@ fn at_end(scene: &Scene<'_>) -> Verdict {
     })
 }
 
+/// Pain told after the end of a feed, the highest of all feeds.
+fn after(scene: &Scene<'_>) -> Verdict {
+    let feeds = match feeds(scene) {
+        Ok(feeds) => feeds,
+        Err(verdict) => return verdict,
+    };
+    let from = scene.limit(Limit::PainFrom);
+    let highest = feeds.iter().filter_map(top_after).max();
+    match highest.filter(|score| from <= *score) {
+        Some(score) => held_if(true, &[score, from]),
+        None if feeds.iter().any(|feed| top_after(feed).is_none()) => lacks(Missing::PainAfter),
+        None => Verdict::NotHeld,
+    }
+}
+
 /// In the last feed: pain at first, and below the limit when last told.
 fn settled(scene: &Scene<'_>) -> Verdict {
     let from = scene.limit(Limit::PainFrom);
@@ -147,6 +175,7 @@ fn settled(scene: &Scene<'_>) -> Verdict {
             .max();
         let last = pains.last().map_or(0, |(_, score)| *score);
         let before = at_first.max(top(pains)).unwrap_or(0);
+        let last = top_after(feed).unwrap_or(last).max(last);
         held_if(from <= before && last < from, &[before, last])
     })
 }
@@ -156,7 +185,8 @@ fn none(scene: &Scene<'_>) -> Verdict {
     let from = scene.limit(Limit::PainFrom);
     last_feed(scene, |feed, _| {
         let all = scored_pains(feed);
-        held_if(all.iter().all(|(_, _, score)| *score < from), &[])
+        let after = top_after(feed).is_some_and(|score| from <= score);
+        held_if(!after && all.iter().all(|(_, _, score)| *score < from), &[])
     })
 }
 

@@ -51,6 +51,21 @@ pub(super) const RULES: &[Rule] = &[
     .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
     .plans(&[PlanWhat::BothBreasts, PlanWhat::Compressions]),
     Rule::new(
+        "rhythm-no-swallow",
+        Level::KeepWatching,
+        "nhs-checklist",
+        no_swallow,
+    )
+    .shows(&[("sucking", Unit::Second), ("age", Unit::Hour)])
+    .tries(&[Adjustment::Compress, Adjustment::AttachAgain])
+    .plans(&[
+        PlanWhat::WatchNextFeed,
+        PlanWhat::CountNappies,
+        PlanWhat::WeighAgain,
+    ])
+    .calls(CallWhom::FeedingTeam)
+    .changed("findings-2"),
+    Rule::new(
         "rhythm-flow-seen",
         Level::GoingWell,
         "hartmann-2011",
@@ -168,6 +183,32 @@ fn flow_short(scene: &Scene<'_>) -> Verdict {
             lacks(Missing::CleanRhythm)
         } else {
             held_if(true, &[flow, limit])
+        }
+    }))
+}
+
+/// From this age on swallows are heard often, in hours: from day 3 to 4 (NHS checklists).
+const SWALLOWS_FROM_H: i64 = 72;
+/// The least sucking without one that counts, in seconds (common practice).
+const NO_SWALLOW_LEAST_S: i64 = 120;
+
+fn no_swallow(scene: &Scene<'_>) -> Verdict {
+    let Some(hours) = scene.age_hours() else {
+        return lacks(Missing::Birth);
+    };
+    if hours < SWALLOWS_FROM_H {
+        return Verdict::NotForThis;
+    }
+    settle(Together::of(scene).map(|it| {
+        let sucking = seconds(it.sucking_ms());
+        if 0 < it.swallows {
+            Verdict::NotHeld
+        } else if it.doubtful {
+            lacks(Missing::CleanRhythm)
+        } else if sucking < NO_SWALLOW_LEAST_S {
+            lacks(Missing::WatchedTime)
+        } else {
+            held_if(true, &[sucking, hours])
         }
     }))
 }

@@ -81,6 +81,11 @@ impl Rule {
         self
     }
 
+    pub(super) const fn changed(mut self, version: &'static str) -> Self {
+        self.changed = version;
+        self
+    }
+
     /// The finding of this rule with its numbers' values.
     pub(super) fn finding(&self, values: &[i64]) -> Finding {
         debug_assert_eq!(self.numbers.len(), values.len(), "numbers of {}", self.id);

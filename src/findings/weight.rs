@@ -9,9 +9,10 @@
 
 mod later;
 mod loss;
+mod test;
 
 use super::rule::Verdict;
-use super::scene::{Scene, held_if, lacks};
+use super::scene::{Scene, lacks};
 use super::{CallWhom, Level, Limit, Missing, Rule, Unit};
 use crate::growth::{Age, Change, WeighedAt};
 use crate::record::{Adjustment, PlanWhat, WallTime};
@@ -125,9 +126,49 @@ pub(super) const RULES: &[Rule] = &[
     .shows(&[("z", Unit::HundredthsSd), ("age", Unit::Day)])
     .plans(&[PlanWhat::WeighAgain, PlanWhat::MedicalTeamTold])
     .calls(CallWhom::BabyDoctor),
-    Rule::new("weight-asked", Level::ActToday, "common-practice", asked)
-        .shows(&[("count", Unit::Count)])
-        .plans(&[PlanWhat::WeighAgain]),
+    Rule::new(
+        "weight-centile-fall",
+        Level::ActToday,
+        "nice-ng75",
+        later::centile_fall,
+    )
+    .shows(&[
+        ("fall", Unit::HundredthsSd),
+        ("limit", Unit::HundredthsSd),
+        ("age", Unit::Day),
+    ])
+    .plans(&[PlanWhat::WeighAgain, PlanWhat::WatchNextFeed])
+    .calls(CallWhom::BabyDoctor)
+    .changed("findings-2"),
+    Rule::new(
+        "weight-loss-born-early",
+        Level::ActToday,
+        "abm-10",
+        loss::loss_born_early,
+    )
+    .shows(LOSS)
+    .tries(&[Adjustment::Wake, Adjustment::Compress])
+    .plans(MORE_MILK)
+    .calls(CallWhom::BabyDoctor)
+    .changed("findings-2"),
+    Rule::new(
+        "weight-asked",
+        Level::ActToday,
+        "common-practice",
+        test::asked,
+    )
+    .shows(&[("count", Unit::Count)])
+    .plans(&[PlanWhat::WeighAgain])
+    .changed("findings-2"),
+    Rule::new(
+        "weight-swapped",
+        Level::ActToday,
+        "savenije-2006",
+        test::swapped,
+    )
+    .shows(&[("count", Unit::Count)])
+    .plans(&[PlanWhat::WeighAgain])
+    .changed("findings-2"),
     Rule::new(
         "weight-loss-watch",
         Level::KeepWatching,
@@ -154,6 +195,16 @@ pub(super) const RULES: &[Rule] = &[
         PlanWhat::BothBreasts,
         PlanWhat::WeighAgain,
     ]),
+    Rule::new("weight-test-low", Level::KeepWatching, "abm-3", test::low)
+        .shows(TESTED)
+        .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
+        .plans(&[
+            PlanWhat::BothBreasts,
+            PlanWhat::WatchNextFeed,
+            PlanWhat::ExpressAfterFeeds,
+            PlanWhat::CountNappies,
+        ])
+        .changed("findings-2"),
     Rule::new("weight-back", Level::GoingWell, "nice-ng75", later::back)
         .shows(&[("age", Unit::Day)]),
     Rule::new(
@@ -163,6 +214,20 @@ pub(super) const RULES: &[Rule] = &[
         later::gaining,
     )
     .shows(GAIN),
+    Rule::new(
+        "weight-test-enough",
+        Level::GoingWell,
+        "abm-3",
+        test::enough,
+    )
+    .shows(TESTED)
+    .changed("findings-2"),
+];
+
+const TESTED: &[(&str, Unit)] = &[
+    ("intake", Unit::Millilitre),
+    ("end", Unit::Millilitre),
+    ("least", Unit::Millilitre),
 ];
 
 const GAIN: &[(&str, Unit)] = &[
@@ -235,9 +300,4 @@ fn fresh_hours(scene: &Scene<'_>, age: Age) -> i64 {
 /// Whether the weight of a time is one to be checked: it can raise an alarm, not end one.
 fn is_asked_about(scene: &Scene<'_>, at: WallTime) -> bool {
     scene.growth.questions.iter().any(|it| it.at == at)
-}
-
-fn asked(scene: &Scene<'_>) -> Verdict {
-    let count = i64::try_from(scene.growth.questions.len()).unwrap_or(i64::MAX);
-    held_if(0 < count, &[count])
 }

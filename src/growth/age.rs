@@ -40,6 +40,11 @@ impl Age {
         self.ms / DAY_MS
     }
 
+    /// Whether more than so many whole days have passed; exactly so many are not more.
+    pub const fn is_beyond_days(self, days: i64) -> bool {
+        days * DAY_MS < self.ms
+    }
+
     /// The day of life, as the ward counts: 1 through the first 24 hours.
     pub const fn day_of_life(self) -> i64 {
         self.days() + 1

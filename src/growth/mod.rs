@@ -35,4 +35,4 @@ pub use volume::{VolumeRange, usual_feed_volume};
 pub use who::{Centile, DAY_LAST, WHO_TABLE, Z, centile, z};
 
 /// The version of the rules; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "growth-1";
+pub const RULE_VERSION: &str = "growth-2";

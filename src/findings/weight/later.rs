@@ -4,7 +4,7 @@ use super::{EARLY_DAYS, fresh_hours, is_asked_about, unless_doubtful, weight, we
 use crate::findings::rule::Verdict;
 use crate::findings::scene::{Scene, held_if, lacks, settle};
 use crate::findings::{Limit, Missing};
-use crate::growth::{Age, Caution};
+use crate::growth::{Age, Caution, Z, z};
 use crate::record::Sex;
 
 /// By now weight is expected to go up again, in hours: about day 5 (common practice).
@@ -16,6 +16,14 @@ const GAIN_BASE_FROM_H: i64 = 96;
 const GAIN_TO_DAY: i64 = 91;
 /// The second centile of a nine-centile chart, in standard deviations.
 const SECOND_CENTILE_SD: f64 = -2.0;
+/// From this age on a fall across centiles is judged, in days. NICE NG75 (2017) says "after the
+/// early days"; four weeks are our choice, as a baby that has just regained its birth weight has
+/// fallen against the standard, which grew meanwhile.
+const CENTILE_FALL_FROM_DAY: i64 = 28;
+/// The distance of two lines of a nine-centile chart, in standard deviations: two thirds.
+const CENTILE_SPACE_SD: f64 = 2.0 / 3.0;
+/// The 9th and the 91st centile of that chart, in standard deviations from the median: two spaces.
+const NINTH_SD: f64 = 2.0 * CENTILE_SPACE_SD;
 /// Days at which birth weight is expected to be back: most by two weeks (86 % and 76 % by way of
 /// birth, Paul et al. 2016), most by three (NICE NG75, 2017).
 const BACK_BY_DAYS: [i64; 2] = [14, 21];
@@ -150,4 +158,53 @@ pub(super) fn below_second_centile(scene: &Scene<'_>) -> Verdict {
         }
         Ok(unless_doubtful(scene, last))
     })())
+}
+
+/// How many centile spaces a baby may fall, by where it was at birth (NICE NG75, 2017, 1.2).
+fn spaces_allowed(birth: Z) -> f64 {
+    if birth.exact() < -NINTH_SD {
+        1.0
+    } else if birth.exact() <= NINTH_SD {
+        2.0
+    } else {
+        3.0
+    }
+}
+
+pub(super) fn centile_fall(scene: &Scene<'_>) -> Verdict {
+    settle((|| {
+        let age = scene.age().ok_or_else(|| lacks(Missing::Birth))?;
+        if age.days() < CENTILE_FALL_FROM_DAY {
+            return Ok(Verdict::NotForThis);
+        }
+        if scene.pair.sex == Sex::NotStated {
+            return Err(lacks(Missing::Sex));
+        }
+        if scene.growth.cautions.contains(&Caution::Preterm) {
+            return Err(lacks(Missing::EarlyReference));
+        }
+        let birth_weight = scene.pair.birth_weight;
+        let birth_weight = birth_weight.ok_or_else(|| lacks(Missing::BirthWeight))?;
+        let last = scene.growth.weight.ok_or_else(|| lacks(Missing::Weight))?;
+        if last.age.days() < CENTILE_FALL_FROM_DAY {
+            return Err(lacks(Missing::RecentWeight));
+        }
+        // Past the table's five years there is nothing to hold it against.
+        let (Some(birth), Some(now)) = (z(scene.pair.sex, 0, birth_weight), scene.growth.z) else {
+            return Ok(Verdict::NotForThis);
+        };
+        let fall = birth.exact() - now.exact();
+        let limit = spaces_allowed(birth) * CENTILE_SPACE_SD;
+        if limit <= fall {
+            let numbers = [hundredths(fall), hundredths(limit), last.age.days()];
+            return Ok(held_if(true, &numbers));
+        }
+        Ok(unless_doubtful(scene, last))
+    })())
+}
+
+// Standard deviations of weights that a scale can show: far inside the whole numbers of f64.
+#[allow(clippy::cast_possible_truncation)]
+fn hundredths(sd: f64) -> i64 {
+    (sd * 100.0).round() as i64
 }

@@ -603,6 +603,337 @@ fn a_feed_that_was_not_well_watched_is_not_blamed_for_what_was_not_seen() {
     );
 }
 
+// What came with the second version of the rules.
+
+#[test]
+fn jaundice_is_prolonged_beyond_14_days_at_term_and_21_before_37_weeks() {
+    // NICE CG98 (2010): more than 14 days at term, 21 preterm (from memory).
+    let yellow = |hours, weeks, days| {
+        at(hours)
+            .born(weeks, days)
+            .good_day()
+            .day(|it| it.jaundice = Some(Jaundice::Face))
+    };
+    let (term, early) = (14 * 24, 21 * 24);
+    edge(
+        "baby-jaundice-prolonged",
+        &yellow(term + 1, 37, 0),
+        &yellow(term, 37, 0),
+    );
+    edge(
+        "baby-jaundice",
+        &yellow(term, 37, 0),
+        &yellow(term + 1, 37, 0),
+    );
+    edge(
+        "baby-jaundice-prolonged",
+        &yellow(early + 1, 36, 6),
+        &yellow(early, 36, 6),
+    );
+    // With no gestation known the earlier day counts.
+    let mut unknown = yellow(term + 1, 40, 0);
+    unknown.pair.gestation = None;
+    assert!(unknown.holds("baby-jaundice-prolonged"));
+}
+
+#[test]
+fn a_baby_of_34_to_36_weeks_may_lose_three_percent_a_day_and_seven_at_most() {
+    // ABM Protocol 10 (2016): more than 3 % a day or 7 % by day 3. Of 3500 g: 105, 210, 245 g.
+    let lost = |hours, less: i64| at(hours).born(35, 0).weight(hours, 3500 - less);
+    for (hours, most) in [
+        (23, 105),
+        (24, 210),
+        (47, 210),
+        (48, 245),
+        (13 * 24 + 23, 245),
+    ] {
+        edge(
+            "weight-loss-born-early",
+            &lost(hours, most + 1),
+            &lost(hours, most),
+        );
+    }
+    let rule = "weight-loss-born-early";
+    assert!(!lost(14 * 24, 246).holds(rule));
+    for (weeks, days, holds) in [(33, 6, false), (34, 0, true), (36, 6, true), (37, 0, false)] {
+        let it = lost(48, 246).born(weeks, days);
+        assert_eq!(it.holds(rule), holds, "{weeks}+{days}");
+    }
+    let mut unknown = lost(48, 246);
+    unknown.pair.gestation = None;
+    assert_eq!(unknown.lacked(rule), Some(vec!["gestation".to_owned()]));
+}
+
+#[test]
+fn a_loss_that_is_too_large_for_a_baby_born_early_is_not_also_watched() {
+    let lost = |weeks| at(50).born(weeks, 0).weight(50, 3200);
+    edge("weight-loss-watch", &lost(37), &lost(35));
+}
+
+#[test]
+fn a_fall_across_centiles_depends_on_where_the_baby_was_born_and_begins_with_four_weeks() {
+    // NICE NG75 (2017) 1.2: one space below the 9th centile, two from the 9th to the 91st, three
+    // above; a space is two thirds of a standard deviation. Weights from the WHO 2006 values of L, M
+    // and S: girls, day 0 and day 28 (L 0.1789, M 4.0987, S 0.13805), at the standard deviation of
+    // birth less the spaces.
+    let weighed = |birth: i64, day: i64, now: i64| {
+        let mut it = at(day * 24).weight(day * 24, now);
+        it.pair.birth_weight = Some(grams(birth));
+        it
+    };
+    // 2600 g: -1.49 SD, so -2.16 SD is 3019 g; 3300 g: +0.15, -1.19 SD is 3464 g;
+    // 4000 g: +1.57, -0.43 SD is 3861 g.
+    for (birth, falls, not) in [(2600, 3010, 3030), (3300, 3455, 3475), (4000, 3850, 3870)] {
+        edge(
+            "weight-centile-fall",
+            &weighed(birth, 28, falls),
+            &weighed(birth, 28, not),
+        );
+    }
+    assert!(!weighed(3300, 27, 3000).holds("weight-centile-fall"));
+    assert_eq!(
+        weighed(3300, 28, 3000)
+            .born(36, 6)
+            .lacked("weight-centile-fall"),
+        Some(vec!["early_reference".to_owned()])
+    );
+}
+
+#[test]
+fn a_test_weighing_is_judged_by_the_near_end_of_what_the_scale_allows() {
+    // ABM Protocol 3 (2017): 15 to 30 ml at 49 to 72 hours, 30 to 60 ml at 73 to 96. Savenije and
+    // Brand 2006: 14 g of ward handling; with 1 g steps 14.02 g. Density 1.03.
+    let low = |gained: i64| at(91).tested(90, 3300, 3300 + gained, 1);
+    // (15 + 14.02) / 1.03 = 28.2, up to 29; (16 + 14.02) / 1.03 = 29.1, up to 30.
+    edge("weight-test-low", &low(15), &low(16));
+    // (45 - 14.02) / 1.03 = 30.08, down to 30; 44 g give 29.1, down to 29.
+    edge("weight-test-enough", &low(45), &low(44));
+    // Later there is no table: 30 ml for a baby born at term, nothing for one born early.
+    let later = |gained: i64| at(200).tested(199, 3300, 3300 + gained, 1);
+    edge("weight-test-low", &later(15), &later(16));
+    assert_eq!(
+        later(0).born(36, 0).lacked("weight-test-low"),
+        Some(vec!["early_reference".to_owned()])
+    );
+    // A day later it says nothing of the present.
+    let old = |hours: i64| at(hours).tested(90, 3300, 3300, 1);
+    assert!(old(114).holds("weight-test-low"));
+    assert!(!old(115).holds("weight-test-low"));
+}
+
+#[test]
+fn lighter_after_the_feed_by_more_than_thirty_grams_looks_swapped() {
+    // Savenije and Brand 2006: -12.4 to +15 ml; 30 g is twice that.
+    let fed = |lost: i64| at(91).tested(90, 3300, 3300 - lost, 5);
+    edge("weight-swapped", &fed(31), &fed(30));
+    assert!(!fed(31).holds("weight-asked"));
+    assert_eq!(
+        fed(31).lacked("weight-test-low"),
+        Some(vec!["checked_weight".to_owned()])
+    );
+}
+
+#[test]
+fn any_formula_is_told_and_more_than_eight_usual_feeds_is_above_the_usual() {
+    // ABM Protocol 3 (2017): up to 10 ml a feed to 24 hours, 15 to 48, 30 to 72, 60 to 96.
+    let given = |hours, expressed, supplement| at(hours).given(expressed, supplement);
+    edge("feeds-supplement", &given(50, 0, 1), &given(50, 40, 0));
+    for (hours, most) in [
+        (24, 80),
+        (25, 120),
+        (48, 120),
+        (49, 240),
+        (72, 240),
+        (73, 480),
+        (96, 480),
+    ] {
+        edge(
+            "feeds-given-above-usual",
+            &given(hours, most, 1),
+            &given(hours, most, 0),
+        );
+    }
+    assert!(!given(97, 900, 0).holds("feeds-given-above-usual"));
+    // What was not told may lie above it; what was told can be enough to say so.
+    let only = |ml| at(24).given(0, ml).day(|it| it.expressed_ml = None);
+    assert!(only(81).holds("feeds-given-above-usual"));
+    assert_eq!(
+        only(80).lacked("feeds-given-above-usual"),
+        Some(vec!["expressed".to_owned()])
+    );
+}
+
+#[test]
+fn eighteen_feeds_are_the_most_that_were_seen() {
+    // Kent et al. 2006, Pediatrics 117:e387: 6 to 18 in 24 hours.
+    let fed = |feeds| at(72).good_day().day(|it| it.feeds = Some(feeds));
+    edge("feeds-very-often", &fed(19), &fed(18));
+    edge("feeds-often", &fed(18), &fed(19));
+}
+
+#[test]
+fn five_to_forty_minutes_are_usual() {
+    // NHS checklists for parents: 5 to 40 minutes.
+    use feedside::record::EndedBy;
+    let fed = |second, by| at(72).feed([10, 150, 10, 10], 60).ended(second, by);
+    edge(
+        "feeds-long",
+        &fed(2401, EndedBy::Mother),
+        &fed(2400, EndedBy::Mother),
+    );
+    edge(
+        "feeds-short",
+        &fed(299, EndedBy::Baby),
+        &fed(300, EndedBy::Baby),
+    );
+    edge(
+        "feeds-short",
+        &fed(299, EndedBy::Baby),
+        &fed(299, EndedBy::Mother),
+    );
+    // Both breasts together.
+    let both = fed(200, EndedBy::Baby)
+        .feed([10, 150, 10, 10], 60)
+        .ended(100, EndedBy::Baby);
+    assert!(!both.holds("feeds-short"));
+    let mut running = fed(299, EndedBy::Baby);
+    running.visit.feeds[0].ended = None;
+    for rule in ["feeds-short", "feeds-long"] {
+        assert_eq!(running.lacked(rule), Some(vec!["feed_end".to_owned()]));
+    }
+}
+
+#[test]
+fn pain_after_the_feed_counts_from_the_ward_s_score_and_ends_no_pain() {
+    let told = |score| at(72).good_feed().pain_after(score);
+    edge("pain-after", &told(2), &told(1));
+    edge("pain-none", &told(1), &told(2));
+    let settled = |score| {
+        at(72)
+            .feed([50, 300, 60, 190], 160)
+            .pain(60, 5)
+            .pain(100, 0)
+            .pain_after(score)
+    };
+    edge("pain-settled", &settled(1), &settled(2));
+    assert_eq!(
+        at(72).good_feed().lacked("pain-after"),
+        Some(vec!["pain_after".to_owned()])
+    );
+}
+
+#[test]
+fn soft_breasts_are_late_from_72_hours_and_usual_again_after_a_week() {
+    // ABM Protocol 3 (2017): milk not in by 72 hours (from memory).
+    use feedside::record::{BreastState, NippleBefore};
+    let felt = |hours, breast| at(hours).breasts(breast, NippleBefore::Intact);
+    edge(
+        "breast-not-filling",
+        &felt(72, BreastState::Soft),
+        &felt(71, BreastState::Soft),
+    );
+    edge(
+        "breast-not-filling",
+        &felt(167, BreastState::Soft),
+        &felt(168, BreastState::Soft),
+    );
+    edge(
+        "breast-not-filling",
+        &felt(72, BreastState::Soft),
+        &felt(72, BreastState::Filling),
+    );
+    let mut one = felt(72, BreastState::Soft);
+    one.visit.breasts_before.pop();
+    assert_eq!(
+        one.lacked("breast-not-filling"),
+        Some(vec!["breast_before".to_owned()])
+    );
+}
+
+#[test]
+fn swallows_are_looked_for_from_72_hours_and_in_two_minutes_of_sucking() {
+    // NHS checklists for parents: swallows heard often from day 3 to 4.
+    let fed = |hours, quick, swallows| at(hours).feed([quick, 0, 0, 10], swallows);
+    edge("rhythm-no-swallow", &fed(72, 120, 0), &fed(71, 120, 0));
+    edge("rhythm-no-swallow", &fed(72, 120, 0), &fed(72, 120, 1));
+    assert_eq!(
+        fed(72, 119, 0).lacked("rhythm-no-swallow"),
+        Some(vec!["watched_time".to_owned()])
+    );
+}
+
+#[test]
+fn risks_are_told_while_they_matter() {
+    // ABM Protocol 10 (2016): before 37 weeks. NICE CG98 (2010): before 38 weeks, within 48 hours.
+    // ABM Protocol 1 (2021): the first day or two (from memory). Common practice for the rest.
+    use feedside::record::RiskNote;
+    let born = |hours, weeks, days| at(hours).born(weeks, days);
+    edge(
+        "risk-born-early",
+        &born(27 * 24 + 23, 36, 6),
+        &born(50, 37, 0),
+    );
+    edge("risk-born-early", &born(50, 36, 6), &born(28 * 24, 36, 6));
+    edge("risk-jaundice", &born(47, 37, 6), &born(47, 38, 0));
+    edge("risk-jaundice", &born(47, 37, 6), &born(48, 37, 6));
+    edge("risk-low-sugar", &born(47, 36, 6), &born(47, 37, 0));
+    edge("risk-low-sugar", &born(47, 36, 6), &born(48, 36, 6));
+    let twin = |hours, babies| {
+        let mut it = at(hours);
+        it.pair.babies = babies;
+        it
+    };
+    edge("risk-twins", &twin(27 * 24 + 23, 2), &twin(28 * 24, 2));
+    edge("risk-twins", &twin(50, 2), &twin(50, 1));
+    let late = |hours| at(hours).noted(&[RiskNote::Separated]);
+    edge("risk-milk-later", &late(14 * 24 - 1), &late(14 * 24));
+    for (note, rules) in [
+        (
+            RiskNote::Diabetes,
+            vec!["risk-low-sugar", "risk-milk-later"],
+        ),
+        (RiskNote::SmallBaby, vec!["risk-low-sugar"]),
+        (RiskNote::Preterm, vec!["risk-low-sugar", "risk-jaundice"]),
+        (RiskNote::EarlyTerm, vec!["risk-jaundice"]),
+        (RiskNote::JaundiceTreated, vec!["risk-jaundice"]),
+        (RiskNote::BloodLoss, vec!["risk-milk-later"]),
+        (RiskNote::BreastSurgery, vec!["risk-milk-later"]),
+        (RiskNote::Separated, vec!["risk-milk-later"]),
+        (RiskNote::EarlierTrouble, vec![]),
+        (RiskNote::Medicine, vec![]),
+        (RiskNote::FirstBaby, vec![]),
+    ] {
+        assert_eq!(at(30).noted(&[note]).ids(), rules, "{note:?}");
+    }
+}
+
+#[test]
+fn a_restricted_tongue_is_told_only_with_something_that_goes_with_it() {
+    // Common practice.
+    use feedside::record::{NippleAfter, RiskNote, Sign, SignState};
+    let noted = || at(72).noted(&[RiskNote::Tongue]);
+    let good = noted().good_feed();
+    let pressed = |it| good.clone().last_feed(|feed| feed.nipple_after = Some(it));
+    edge("risk-tongue", &pressed(NippleAfter::Creased), &good);
+    edge(
+        "risk-tongue",
+        &good.clone().pain(90, 2),
+        &good.clone().pain(90, 1),
+    );
+    edge(
+        "risk-tongue",
+        &good.clone().sign(Sign::Quiet, SignState::NotSeen),
+        &good.clone().sign(Sign::Quiet, SignState::Seen),
+    );
+    assert_eq!(noted().lacked("risk-tongue"), Some(vec!["feed".to_owned()]));
+    let bare = noted().feed([50, 300, 60, 190], 160);
+    assert_eq!(
+        bare.lacked("risk-tongue"),
+        Some(vec!["nipple_after".to_owned(), "pain".to_owned()])
+    );
+    assert!(!at(72).good_feed().pain(90, 5).holds("risk-tongue"));
+}
+
 // Policy.
 
 #[test]

@@ -5,5 +5,6 @@ mod edges;
 mod policy;
 mod property;
 mod scene;
+mod table;
 mod visits;
 mod words;

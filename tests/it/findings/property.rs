@@ -34,10 +34,21 @@ fn of_a_visit_with_nothing_asked_or_seen_nothing_is_said_and_all_is_missing() {
             "weight-not-back-14",
             "weight-falling",
             "weight-below-second-centile",
+            "weight-centile-fall",
+            "weight-loss-born-early",
             "weight-asked",
+            "weight-swapped",
             "weight-gain-slow",
+            "weight-test-low",
             "weight-gaining",
+            "weight-test-enough",
             "output-wet-gap",
+            "risk-born-early",
+            "risk-twins",
+            "risk-low-sugar",
+            "risk-jaundice",
+            "risk-milk-later",
+            "risk-tongue",
         ]
     );
 }

@@ -4,9 +4,10 @@ use feedside::findings::{Judged, Policy, judge};
 use feedside::growth;
 use feedside::record::WeighingMoment::Routine;
 use feedside::record::{
-    At, BreastBefore, BreastState, EndedBy, Feed, FeedEnd, Folded, Gestation, Grams, Hold,
-    Jaundice, Label, LastDay, NippleBefore, Pain, PainAt, Pair, PairId, ScaleStep, Sex, Side, Sign,
-    SignNow, SignState, StoolColour, Tap, TapWhat, TenthsCelsius, WallTime, WayOfBirth, Weighing,
+    At, BabyDanger, BreastBefore, BreastState, Coded, EndedBy, Feed, FeedEnd, Folded, Gestation,
+    Grams, Hold, Jaundice, Label, LastDay, Millilitres, MotherDanger, NippleBefore, Pain, PainAt,
+    Pair, PairId, RiskNote, ScaleStep, Sex, Side, Sign, SignNow, SignState, StoolColour, Tap,
+    TapWhat, TenthsCelsius, WallTime, WayOfBirth, Weighing, WeighingMoment,
 };
 use feedside::rhythm::{Summary, TotalsMs};
 
@@ -73,6 +74,70 @@ impl Scene {
         self.weights
             .push((birth().plus_ms(at_h * 3_600_000), weighing));
         self
+    }
+
+    /// Weights before and after a feed half an hour apart, in a nappy.
+    pub fn tested(mut self, at_h: i64, before: i64, after: i64, step: i64) -> Self {
+        for (later_ms, value, moment) in [
+            (0, before, WeighingMoment::BeforeFeed),
+            (1_800_000, after, WeighingMoment::AfterFeed),
+        ] {
+            let weighing = Weighing {
+                grams: grams(value),
+                step: Some(ScaleStep::new(step).unwrap()),
+                clothed: false,
+                moment,
+            };
+            self.weights
+                .push((birth().plus_ms(at_h * 3_600_000 + later_ms), weighing));
+        }
+        self
+    }
+
+    /// Born at so many weeks and days.
+    pub fn born(mut self, weeks: u16, days: u16) -> Self {
+        self.pair.gestation = Some(Gestation::weeks_days(weeks, days).unwrap());
+        self
+    }
+
+    pub fn noted(mut self, notes: &[RiskNote]) -> Self {
+        self.pair.risk_notes = notes.iter().copied().map(Coded::Known).collect();
+        self
+    }
+
+    pub fn danger(self, sign: BabyDanger) -> Self {
+        self.day(|day| day.baby_danger = Some(vec![Coded::Known(sign)]))
+    }
+
+    pub fn mother(self, sign: MotherDanger) -> Self {
+        self.day(|day| day.mother_danger = Some(vec![Coded::Known(sign)]))
+    }
+
+    /// Milk given another way in the last 24 hours, in millilitres.
+    pub fn given(self, expressed: i64, supplement: i64) -> Self {
+        self.day(|day| {
+            day.expressed_ml = Some(Millilitres::new(expressed).unwrap());
+            day.supplement_ml = Some(Millilitres::new(supplement).unwrap());
+        })
+    }
+
+    /// The last feed ended so many seconds after the visit began, by somebody.
+    pub fn ended(self, second: u64, by: EndedBy) -> Self {
+        self.last_feed(|feed| {
+            let at = At::ms(second * 1000);
+            feed.ended = Some(FeedEnd { at, by });
+            feed.taps.last_mut().unwrap().at = at;
+        })
+    }
+
+    /// Pain told after the last feed.
+    pub fn pain_after(self, score: i64) -> Self {
+        self.last_feed(|feed| {
+            feed.pains_after.push(PainAt {
+                at: At::ms(700_000),
+                pain: Pain::score(score).unwrap(),
+            });
+        })
     }
 
     /// Changes what was told of the last 24 hours.
