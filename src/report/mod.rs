@@ -13,8 +13,12 @@ mod figures;
 mod form;
 mod json;
 pub mod note;
+#[cfg(feature = "pdf")]
+pub mod pdf;
 pub mod phrase;
 pub mod plain;
+pub mod printed;
+pub mod sheet;
 
 pub use facts::{Computed, Facts, FeedFacts, Figure, Figures, Handover, RuleVersions, TakenBack};
 pub use form::base64;

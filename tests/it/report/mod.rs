@@ -5,4 +5,7 @@ mod fhir;
 mod json;
 mod note;
 mod page;
+#[cfg(feature = "pdf")]
+mod pdf;
+mod sheet;
 mod table;
