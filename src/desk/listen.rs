@@ -88,10 +88,10 @@ impl Listener {
             heard.push(self.collector.offer(code));
             self.taken = true;
         }
-        match self.collector.offer(last) {
+        match self.collector.offer_whole(last) {
             // It may go on.
-            Offered::Refused(_) => self.line = last.to_owned(),
-            offered => {
+            None => self.line = last.to_owned(),
+            Some(offered) => {
                 heard.push(offered);
                 self.taken = true;
                 self.cut = None;

@@ -4,8 +4,9 @@
 
 use std::collections::VecDeque;
 
+use super::digits::Scanned;
 use super::limit::{SEALED_BYTES_MOST, WAITING_MOST};
-use super::pieces::{ENROLMENT_VERSION_1, HEADER_BYTES, Piece};
+use super::pieces::{ENROLMENT_VERSION_1, HEADER_BYTES, PIECE_VERSION_1, Piece};
 use super::{HandoverError, TabletPublic, digits};
 
 /// What became of one scanned text.
@@ -115,6 +116,12 @@ impl Collector {
         self.offer_first(text).0
     }
 
+    /// Takes the first code in a text if it is whole and sound; otherwise the text may go on.
+    pub fn offer_whole(&mut self, text: &str) -> Option<Offered> {
+        let (piece, _) = piece_in(&digits::unwrap(text).ok()?).ok()?;
+        Some(self.take(piece).unwrap_or_else(Offered::Refused))
+    }
+
     /// Takes one scanned text with any number of codes behind each other, as a scanner without a
     /// suffix types them. At least one answer.
     pub fn offer_all(&mut self, text: &str) -> Vec<Offered> {
@@ -154,18 +161,17 @@ impl Collector {
     fn offer_first(&mut self, text: &str) -> (Offered, Option<usize>) {
         match read(text) {
             Ok((piece, end)) => {
-                let offered = if piece.version == ENROLMENT_VERSION_1 {
-                    TabletPublic::of_enrolment(&piece).map(Offered::TabletEnrolment)
-                } else {
-                    self.take(piece)
-                };
-                (offered.unwrap_or_else(Offered::Refused), Some(end))
+                let offered = self.take(piece).unwrap_or_else(Offered::Refused);
+                (offered, Some(end))
             }
             Err(error) => (Offered::Refused(error), None),
         }
     }
 
     fn take(&mut self, piece: Piece) -> Result<Offered, HandoverError> {
+        if piece.version == ENROLMENT_VERSION_1 {
+            return TabletPublic::of_enrolment(&piece).map(Offered::TabletEnrolment);
+        }
         let Piece {
             version: _,
             transfer,
@@ -228,6 +234,46 @@ impl Collector {
 /// The first piece in a text, and where the text goes on behind it.
 fn read(text: &str) -> Result<(Piece, usize), HandoverError> {
     let scanned = digits::unwrap(text)?;
+    piece_in(&scanned).map_err(|error| match error {
+        HandoverError::PieceDamaged { piece } | HandoverError::PieceCut { piece }
+            if !may_be_number(&scanned, piece) =>
+        {
+            // The two numbers differ: name the piece only if one slip explains it.
+            match named_but_for_a_slip(&scanned) {
+                Some(digits::ENROLMENT) | None => HandoverError::CodeDamaged,
+                Some(piece) => HandoverError::PieceDamaged { piece },
+            }
+        }
+        HandoverError::CodeDamaged => match named_but_for_a_slip(&scanned) {
+            Some(digits::ENROLMENT) | None => HandoverError::CodeDamaged,
+            Some(piece) => HandoverError::PieceDamaged { piece },
+        },
+        error => error,
+    })
+}
+
+/// Whether a header stands there that has this number, or none because the scan was cut. The number
+/// alone would not do: with a digit lost before them, both numbers are ten times what they were.
+fn may_be_number(scanned: &Scanned, piece: u8) -> bool {
+    match scanned.bytes(HEADER_BYTES + 1).as_deref() {
+        None => false,
+        Some([version, _, _, _, _, index, count, ..]) => {
+            *version == PIECE_VERSION_1 && *index == piece && index <= count
+        }
+        Some(_) => true,
+    }
+}
+
+/// The number of the piece that stands here if one digit of its name or header was typed wrong,
+/// lost, or doubled. The check of 32 bits makes a wrong guess a matter of millions.
+fn named_but_for_a_slip(scanned: &Scanned) -> Option<u8> {
+    scanned
+        .with_one_slip()
+        .find_map(|it| piece_in(&it).ok())
+        .map(|(piece, _)| piece.index)
+}
+
+fn piece_in(scanned: &Scanned) -> Result<(Piece, usize), HandoverError> {
     let told = scanned.name;
     let undigitable = || Piece::of_bytes(&[0xff; HEADER_BYTES], told);
     let head = match scanned.bytes(HEADER_BYTES + 1) {

@@ -61,6 +61,10 @@ pub struct Scanned {
     digits: Vec<u8>,
     /// Whether the preamble itself was damaged.
     pub preamble_damaged: bool,
+    /// What the keyboard gave for the digits 0 to 9; plain digits where the preamble was damaged.
+    pub keys: [char; 10],
+    /// Where the preamble begins, counted in characters of the text.
+    pub begins: usize,
     /// Where the digits begin, counted in characters of the text.
     start: usize,
 }
@@ -75,22 +79,21 @@ pub fn unwrap(text: &str) -> Result<Scanned, HandoverError> {
         return Err(HandoverError::TooLarge);
     }
     let chars: Vec<char> = text.chars().collect();
-    let learned = chars
-        .windows(PREAMBLE_CHARS)
-        .position(is_preamble)
-        .map(|at| (at, false))
-        .or_else(|| near_preamble(&chars).map(|at| (at, true)));
-    let (at, preamble_damaged) = learned.ok_or(HandoverError::NotOurs)?;
-    let start = at + PREAMBLE_CHARS;
+    let whole = chars.windows(PREAMBLE_CHARS).position(is_preamble);
+    let preamble_damaged = whole.is_none();
+    let (begins, start) = whole
+        .map(|at| (at, at + PREAMBLE_CHARS))
+        .or_else(|| near_preamble(&chars))
+        .ok_or(HandoverError::NotOurs)?;
+    let keys = std::array::from_fn(|digit| match whole {
+        Some(at) => chars[at + digit],
+        None => char::from(b'0' + digit as u8),
+    });
     let digit = |c: char| {
-        if preamble_damaged {
-            c.to_digit(10).and_then(|digit| u8::try_from(digit).ok())
-        } else {
-            (0u8..)
-                .zip(&chars[at..at + 10])
-                .find(|(_, it)| **it == c)
-                .map(|(digit, _)| digit)
-        }
+        (0u8..)
+            .zip(&keys)
+            .find(|(_, it)| **it == c)
+            .map(|(digit, _)| digit)
     };
     let digits: Vec<u8> = chars[start..].iter().map_while(|c| digit(*c)).collect();
     let (name, digits) = digits
@@ -100,6 +103,8 @@ pub fn unwrap(text: &str) -> Result<Scanned, HandoverError> {
         name: name[0] * 10 + name[1],
         digits: digits.to_vec(),
         preamble_damaged,
+        keys,
+        begins,
         start: start + NAME_DIGITS,
     })
 }
@@ -110,17 +115,28 @@ fn is_preamble(window: &[char]) -> bool {
         && ten.iter().enumerate().all(|(at, c)| !ten[..at].contains(c))
 }
 
-/// The preamble in plain digits with a wrong character or two.
-fn near_preamble(chars: &[char]) -> Option<usize> {
-    chars.windows(PREAMBLE_CHARS).position(|window| {
-        let wrong = window
-            .iter()
-            .zip(PREAMBLE.chars())
-            .filter(|(c, expected)| **c != *expected)
-            .count();
+/// The preamble in plain digits with a wrong character or two, or with one lost or doubled: where it
+/// begins and ends.
+fn near_preamble(chars: &[char]) -> Option<(usize, usize)> {
+    let preamble: Vec<char> = PREAMBLE.chars().collect();
+    let wrong_few = |window: &[char]| {
+        let wrong = window.iter().zip(&preamble).filter(|(a, b)| a != b).count();
         wrong <= PREAMBLE_WRONG_MOST
-    })
+    };
+    let one_longer = |short: &[char], long: &[char]| {
+        (0..long.len()).any(|at| short[..at] == long[..at] && short[at..] == long[at + 1..])
+    };
+    let begins = |length: usize, fits: &dyn Fn(&[char]) -> bool| {
+        let at = chars.windows(length).position(fits)?;
+        Some((at, at + length))
+    };
+    begins(PREAMBLE_CHARS, &wrong_few)
+        .or_else(|| begins(PREAMBLE_CHARS + 1, &|it| one_longer(&preamble, it)))
+        .or_else(|| begins(PREAMBLE_CHARS - 1, &|it| one_longer(it, &preamble)))
 }
+
+/// Digits in which a slip may hide a piece's number: the name, and what holds the header.
+const SLIP_DIGITS: usize = NAME_DIGITS + 2 * DIGITS_FOR[BLOCK_BYTES];
 
 impl Scanned {
     /// The bytes of whole blocks, and of a last part where `total` says that there is one: at most
@@ -145,6 +161,34 @@ impl Scanned {
             bytes.extend(octets);
         }
         Some(bytes)
+    }
+
+    /// What would stand here if one of the first digits, the name's or the header's, had been typed
+    /// wrong, or were lost, or were one too many; and had the preamble been sound.
+    pub fn with_one_slip(&self) -> impl Iterator<Item = Self> {
+        let all: Vec<u8> = [self.name / 10, self.name % 10]
+            .into_iter()
+            .chain(self.digits.iter().copied())
+            .collect();
+        let other = self.clone();
+        let places = 0..SLIP_DIGITS.min(all.len());
+        let edits = places.flat_map(|at| {
+            let change = (0..10).map(move |digit| (at, 1, Some(digit)));
+            let add = (0..10).map(move |digit| (at, 0, Some(digit)));
+            change.chain(add).chain([(at, 1, None)])
+        });
+        edits.filter_map(move |(at, taken, put)| {
+            let mut digits = all[..at].to_vec();
+            digits.extend(put);
+            digits.extend(&all[at + taken..]);
+            let (name, digits) = digits.split_at_checked(NAME_DIGITS)?;
+            Some(Self {
+                name: name[0] * 10 + name[1],
+                digits: digits.to_vec(),
+                preamble_damaged: false,
+                ..other.clone()
+            })
+        })
     }
 
     /// Where the text goes on after a code of so many bytes, counted in characters.

@@ -85,7 +85,8 @@ impl Piece {
     ///
     /// # Errors
     /// [`HandoverError::PieceCut`] and [`HandoverError::PieceDamaged`], each naming the piece by
-    /// the number outside; [`HandoverError::CodeDamaged`] where that is none;
+    /// the number inside where the check holds, else by the number outside;
+    /// [`HandoverError::CodeDamaged`] where that is none;
     /// [`HandoverError::UnknownVersion`].
     pub fn of_bytes(bytes: &[u8], told: u8) -> Result<Self, HandoverError> {
         let (damaged, cut) = if (1..=PIECES_MOST).contains(&told) {
@@ -120,8 +121,15 @@ impl Piece {
             PIECE_VERSION_1 => (1..=PIECES_MOST).contains(&count) && (1..=count).contains(&index),
             _ => count == 0 && index == 0,
         };
-        if !places || index != told {
+        if !places {
             return Err(damaged);
+        }
+        if index != told {
+            // The check covers the number inside, so it is the one outside that is wrong.
+            return Err(match version {
+                PIECE_VERSION_1 => HandoverError::PieceDamaged { piece: index },
+                _ => HandoverError::CodeDamaged,
+            });
         }
         Ok(Self {
             version,
