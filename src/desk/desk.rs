@@ -5,7 +5,7 @@ use std::path::Path;
 
 use sha2::{Digest, Sha256};
 
-use super::inbox::Inbox;
+use super::inbox::{Inbox, Tablet};
 use super::listen::Listener;
 use super::{DeskError, Said};
 use crate::handover::{self, DeskKeyPair, DeskPublic, HandoverError, Kid, Offered, TabletPublic};
@@ -20,8 +20,10 @@ const FILE: &str = "desk.sqlite";
 pub struct Desk {
     inbox: Inbox,
     listener: Listener,
-    /// The desk's key pairs, read once and again when a record asks for one that is not among them.
+    /// The desk's keys, read once and again when a record asks for one that is not among them.
     keys: Vec<DeskKeyPair>,
+    /// When each of them was retired.
+    retired: Vec<Option<WallTime>>,
 }
 
 impl Desk {
@@ -47,6 +49,7 @@ impl Desk {
             inbox,
             listener: Listener::new(),
             keys: Vec::new(),
+            retired: Vec::new(),
         };
         desk.read_keys()?;
         Ok(desk)
@@ -75,9 +78,32 @@ impl Desk {
         Ok(public)
     }
 
-    /// The key to give to tablets: the one made last.
+    /// The key to give to tablets: of those not retired, the one made last.
     pub fn public(&self) -> Option<DeskPublic> {
-        self.keys.last().map(DeskKeyPair::public)
+        let mut newest_first = self.keys.iter().zip(&self.retired).rev();
+        newest_first
+            .find(|(_, retired)| retired.is_none())
+            .map(|(pair, _)| pair.public())
+    }
+
+    /// Retires the key whose id begins so. It goes on opening what was sealed to it, and is no
+    /// longer given to tablets.
+    ///
+    /// # Errors
+    /// [`DeskError::NoSuchKey`] unless exactly one id begins so; [`DeskError::OnlyKey`] where no
+    /// other would be left to give to tablets; as [`DeskError`].
+    pub fn retire(&mut self, id: &str, now: WallTime) -> Result<DeskPublic, DeskError> {
+        self.read_keys()?;
+        let ids = self.keys.iter().map(|pair| pair.public().kid());
+        let place = only_one(ids, id).ok_or_else(|| DeskError::NoSuchKey { id: id.to_owned() })?;
+        let mut others = self.retired.iter().enumerate();
+        if !others.any(|(at, retired)| at != place && retired.is_none()) {
+            return Err(DeskError::OnlyKey);
+        }
+        let public = self.keys[place].public();
+        self.inbox.retire(&public.kid(), now)?;
+        self.read_keys()?;
+        Ok(public)
     }
 
     /// Enrols a tablet whose six words were compared, or gives an enrolled one another name.
@@ -91,6 +117,31 @@ impl Desk {
         now: WallTime,
     ) -> Result<(), DeskError> {
         self.inbox.enrol(tablet, name, now)
+    }
+
+    /// Strikes off the tablet of that name, or whose id begins so. Nothing is taken from it any
+    /// more; its records stay.
+    ///
+    /// # Errors
+    /// [`DeskError::NoSuchTablet`] unless exactly one enrolled tablet is meant; as [`DeskError`].
+    pub fn strike_off(&self, which: &str, now: WallTime) -> Result<Tablet, DeskError> {
+        let mut enrolled = self.inbox.tablets()?;
+        enrolled.retain(|tablet| tablet.struck.is_none());
+        let named = |tablet: &&Tablet| tablet.name.as_str() == which;
+        let place = if enrolled.iter().filter(named).count() == 1 {
+            enrolled.iter().position(|tablet| named(&tablet))
+        } else {
+            only_one(enrolled.iter().map(|tablet| tablet.public.kid()), which)
+        };
+        let place = place.ok_or_else(|| DeskError::NoSuchTablet {
+            which: which.to_owned(),
+        })?;
+        let tablet = enrolled.swap_remove(place);
+        self.inbox.strike_off(&tablet.public.kid(), now)?;
+        Ok(Tablet {
+            struck: Some(now),
+            ..tablet
+        })
     }
 
     /// Takes one whole scan, or the text of one picture's code.
@@ -150,7 +201,7 @@ impl Desk {
                 again: true,
             },
             Offered::TabletEnrolment(tablet) => match self.inbox.tablet(&tablet.kid())? {
-                Some((tablet, name)) => Said::TabletKnown { tablet, name },
+                Some(known) => Said::TabletKnown(known),
                 None => Said::TabletAsks(tablet),
             },
             Offered::Refused(error) => return Err(error.into()),
@@ -160,7 +211,11 @@ impl Desk {
     /// Opens a sealed record and keeps it. The receipt is only given once it is on the disk.
     fn receive(&mut self, transfer: u32, sealed: &[u8], now: WallTime) -> Result<Said, DeskError> {
         if let Some(head) = self.inbox.by_digest(&Sha256::digest(sealed).into())? {
-            return Ok(Said::Kept(super::Kept { head, again: true }));
+            return Ok(Said::Kept(super::Kept {
+                head,
+                again: true,
+                key_retired: None,
+            }));
         }
         let mut opened = self.open_sealed(sealed);
         if matches!(
@@ -175,19 +230,31 @@ impl Desk {
             // Pieces that pass their checks and do not open together: begin again.
             self.listener.forget(transfer);
         }
-        Ok(Said::Kept(
-            self.inbox.keep(transfer, sealed, &opened?, now)?,
-        ))
+        let opened = opened?;
+        let mut kept = self.inbox.keep(transfer, sealed, &opened, now)?;
+        let mut keys = self.keys.iter().zip(&self.retired);
+        kept.key_retired = keys
+            .find(|(pair, _)| pair.public().kid() == opened.desk)
+            .and_then(|(_, retired)| *retired);
+        Ok(Said::Kept(kept))
     }
 
     fn open_sealed(&self, sealed: &[u8]) -> Result<handover::Opened, DeskError> {
         if self.keys.is_empty() {
             return Err(DeskError::NotSetUp);
         }
-        // A failure of the inbox must not read as "not enrolled".
+        // A failure of the inbox, or a tablet struck off, must not read as "not enrolled".
         let failed = RefCell::new(None);
         let known = |kid: &Kid| match self.inbox.tablet(kid) {
-            Ok(found) => found.map(|(tablet, _)| tablet),
+            Ok(Some(Tablet {
+                name,
+                struck: Some(since),
+                ..
+            })) => {
+                failed.replace(Some(DeskError::TabletStruckOff { name, since }));
+                None
+            }
+            Ok(found) => found.map(|tablet| tablet.public),
             Err(error) => {
                 failed.replace(Some(error));
                 None
@@ -201,7 +268,21 @@ impl Desk {
     }
 
     fn read_keys(&mut self) -> Result<(), DeskError> {
-        self.keys = self.inbox.keys()?.into_iter().map(|key| key.pair).collect();
+        let keys = self.inbox.keys()?.into_iter();
+        (self.keys, self.retired) = keys.map(|key| (key.pair, key.retired)).unzip();
         Ok(())
     }
+}
+
+/// Characters of an id that name it, at least: no slip of a finger means another.
+const ID_CHARS_LEAST: usize = 4;
+
+/// The place of the one id that begins so, in any case of its letters.
+fn only_one(ids: impl Iterator<Item = Kid>, begin: &str) -> Option<usize> {
+    let begin = begin.trim().to_lowercase();
+    let mut places = ids
+        .enumerate()
+        .filter(|(_, id)| ID_CHARS_LEAST <= begin.len() && id.to_string().starts_with(&begin))
+        .map(|(place, _)| place);
+    places.next().filter(|_| places.next().is_none())
 }

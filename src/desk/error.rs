@@ -2,7 +2,7 @@
 
 use crate::fault::{self, Explained};
 use crate::handover::HandoverError;
-use crate::record::RecordError;
+use crate::record::{Label, RecordError, WallTime};
 use crate::store::StoreError;
 use crate::words::{Arg, Words};
 
@@ -21,6 +21,29 @@ pub enum DeskError {
     /// This desk has no key of its own yet, so no record can be for it.
     #[error("the desk has no key yet")]
     NotSetUp,
+    /// The tablet that signed it was struck off.
+    #[error("the tablet was struck off")]
+    TabletStruckOff {
+        /// What it was called here.
+        name: Label,
+        /// When it was struck off.
+        since: WallTime,
+    },
+    /// No key, or more than one, has an id that begins so.
+    #[error("not one key's id")]
+    NoSuchKey {
+        /// What was typed.
+        id: String,
+    },
+    /// No other key would be left to give to tablets.
+    #[error("the only key")]
+    OnlyKey,
+    /// No enrolled tablet, or more than one, is meant.
+    #[error("not one enrolled tablet")]
+    NoSuchTablet {
+        /// What was typed.
+        which: String,
+    },
     /// No record of that number is here.
     #[error("there is no record {number}")]
     NoSuchRecord {
@@ -91,6 +114,19 @@ impl DeskError {
             Self::Handover(error) => return fault::handover(error, words),
             Self::Record(error) => return fault::record(error, words),
             Self::NotSetUp => ("desk-not-set-up", vec![]),
+            Self::TabletStruckOff { name, since } => (
+                "desk-tablet-struck-off",
+                vec![
+                    ("name", name.as_str().into()),
+                    ("since", words.date_time(since.local()).into()),
+                ],
+            ),
+            Self::NoSuchKey { id } => ("desk-no-such-key", vec![("id", id.as_str().into())]),
+            Self::OnlyKey => ("desk-only-key", vec![]),
+            Self::NoSuchTablet { which } => (
+                "desk-no-such-tablet",
+                vec![("which", which.as_str().into())],
+            ),
             Self::NoSuchRecord { number } => {
                 ("desk-no-such-record", vec![("number", (*number).into())])
             }

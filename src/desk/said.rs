@@ -1,9 +1,8 @@
 //! What the desk answers to a scan. Data only; the words come in `tell`.
 
 use super::DeskError;
-use super::inbox::Kept;
+use super::inbox::{Kept, Tablet};
 use crate::handover::TabletPublic;
-use crate::record::Label;
 
 /// The answer to one scanned code.
 #[derive(Debug)]
@@ -23,13 +22,8 @@ pub enum Said {
     Kept(Kept),
     /// A tablet asks to be enrolled. Nothing was changed.
     TabletAsks(TabletPublic),
-    /// A tablet that is enrolled already shows its key.
-    TabletKnown {
-        /// Its key.
-        tablet: TabletPublic,
-        /// What it is called here.
-        name: Label,
-    },
+    /// A tablet that is enrolled already, or was struck off, shows its key.
+    TabletKnown(Tablet),
     /// Refused. What is stored was not touched.
     Refused(DeskError),
 }

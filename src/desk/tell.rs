@@ -1,7 +1,7 @@
 //! The desk's answers in words.
 
 use super::big::big;
-use super::inbox::{Kept, RecordHead};
+use super::inbox::{Kept, RecordHead, Tablet};
 use super::{DeskError, Said};
 use crate::words::Words;
 
@@ -18,6 +18,7 @@ pub fn tell(said: &Said, words: &Words) -> String {
                 ("index", i64::from(*index).into()),
                 ("count", i64::from(*count).into()),
                 ("missing", listed(missing).into()),
+                ("many", missing.len().into()),
             ];
             vec![if *again {
                 words.say_with("desk-piece-again", &args)
@@ -33,14 +34,25 @@ pub fn tell(said: &Said, words: &Words) -> String {
                 words.say("desk-tablet-asks-do"),
             ]
         }
-        Said::TabletKnown { tablet, name } => {
-            let six = tablet.fingerprint().join(" ");
-            let args = [("name", name.as_str().into()), ("words", six.into())];
-            vec![words.say_with("desk-tablet-known", &args)]
-        }
+        Said::TabletKnown(tablet) => vec![tablet_line(tablet, words)],
         Said::Refused(error) => return refused(error, words),
     };
     lines.join("\n") + "\n"
+}
+
+/// What is known of a tablet that shows its key.
+fn tablet_line(tablet: &Tablet, words: &Words) -> String {
+    let mut args = vec![
+        ("name", tablet.name.as_str().into()),
+        ("words", tablet.public.fingerprint().join(" ").into()),
+    ];
+    match tablet.struck {
+        None => words.say_with("desk-tablet-known", &args),
+        Some(since) => {
+            args.push(("since", words.date_time(since.local()).into()));
+            words.say_with("desk-tablet-known-struck", &args)
+        }
+    }
 }
 
 /// A refusal: what happened, and on the next line what to do.
@@ -61,6 +73,13 @@ fn kept_lines(kept: &Kept, words: &Words) -> String {
         record(head, words),
     ];
     lines.extend(marks(head, words));
+    if let Some(since) = kept.key_retired {
+        let args = [
+            ("since", words.date_time(since.local()).into()),
+            ("tablet", head.tablet.as_str().into()),
+        ];
+        lines.push(words.say_with("desk-key-was-retired", &args));
+    }
     lines.push(words.say("desk-receipt"));
     let receipt = grouped(&head.receipt);
     format!("{}\n\n{}\n  {receipt}\n", lines.join("\n"), big(&receipt))

@@ -2,8 +2,15 @@
 
 ## Antworten auf einen Scan. $index und $count ganze Zahlen, $missing wie "2, 5", $number die Nummer eines Berichts.
 
-desk-piece = Teil { $index } von { $count } ist da. Noch offen: { $missing }.
-desk-piece-again = Teil { $index } von { $count } war schon da. Noch offen: { $missing }.
+# $many wie viele fehlen.
+desk-piece = Teil { $index } von { $count } ist da. { $many ->
+    [one] Scannen Sie jetzt Teil { $missing }.
+   *[other] Scannen Sie jetzt die Teile { $missing }.
+}
+desk-piece-again = Teil { $index } von { $count } war schon da. { $many ->
+    [one] Scannen Sie jetzt Teil { $missing }.
+   *[other] Scannen Sie jetzt die Teile { $missing }.
+}
 desk-kept = Der Bericht liegt hier sicher als Nummer { $number }.
 desk-kept-again = Der Bericht liegt hier schon als Nummer { $number }. Nichts wurde doppelt gespeichert.
 desk-receipt = Quittung: Tippen Sie diese Zahl ins Tablet.
@@ -16,19 +23,26 @@ desk-reviews-now = { $count ->
 desk-not-signed = Der Besuch wurde nicht unterschrieben.
 desk-replaced-by = Jetzt gilt Nummer { $number }.
 desk-amends = Er ist ein Nachtrag zu einem früheren Besuch.
-desk-still-missing = Noch nicht vollständig. Es fehlen die Teile { $missing } von { $count }. Von diesem Bericht wurde nichts gespeichert.
+desk-still-missing = Noch nicht vollständig: Von { $count } Teilen { $many ->
+    [one] fehlt noch Teil Nummer { $missing }
+   *[other] fehlen noch die Teile Nummer { $missing }
+}. Zeigen Sie sie am Tablet und scannen Sie sie. Von diesem Bericht wurde nichts gespeichert.
 
 ## Ein Tablet anmelden. $words sechs kurze Wörter, $name wie das Tablet hier heißt.
 
 desk-tablet-asks = Ein Tablet möchte angemeldet werden. Seine sechs Wörter: { $words }.
 desk-tablet-asks-do = Sind sie auf dem Tablet dieselben, melden Sie es mit „feedside-desk keys enrol“ an. Nichts wurde verändert.
 desk-tablet-known = Das Tablet { $name } ist schon angemeldet. Seine sechs Wörter: { $words }.
+desk-tablet-known-struck = Das Tablet { $name } wurde am { $since } gestrichen. Seine sechs Wörter: { $words }. Darf es wieder benutzt werden, melden Sie es mit „feedside-desk keys enrol“ an.
+desk-tablet-struck = Das Tablet { $name } ist gestrichen. Von ihm wird nichts mehr angenommen; die Berichte, die es übergeben hat, bleiben. Löschen Sie das Tablet, wenn Sie es haben.
 desk-tablet-compare = Vergleichen Sie diese sechs Wörter mit denen auf dem Tablet: { $words }
 desk-tablet-confirm = Sind es dieselben? Tippen Sie „{ $yes }“:
 desk-yes = ja
 desk-tablet-scan = Scannen Sie den Schlüsselcode, den das Tablet unter Einstellungen zeigt.
 desk-tablet-enrolled = Das Tablet { $name } ist angemeldet.
-desk-tablet-line = { $name }: { $words }. Angemeldet { $enrolled }.
+# $id die Kennung des Tablet-Schlüssels, $enrolled und $since Datum und Uhrzeit.
+desk-tablet-line = { $id } { $name }: { $words }. Angemeldet { $enrolled }.
+desk-tablet-line-struck = Gestrichen { $since }: Von ihm wird nichts angenommen.
 desk-tablets-none = Hier ist kein Tablet angemeldet.
 
 ## Der Schlüssel des Stationsrechners.
@@ -36,7 +50,11 @@ desk-tablets-none = Hier ist kein Tablet angemeldet.
 desk-key-made = Ein neuer Schlüssel wurde erzeugt. Ältere Berichte bleiben lesbar.
 desk-key-type = Tippen Sie diesen Schlüssel ins Tablet:
 desk-key-words = Vergleichen Sie dann diese sechs Wörter auf beiden Seiten: { $words }
+# $id die Kennung des Schlüssels, $since Datum und Uhrzeit, $tablet wie das Tablet hier heißt.
 desk-key-line = { $id }, erzeugt { $made }: { $words }
+desk-key-line-retired = Abgelöst { $since }: wird keinem Tablet mehr gegeben, öffnet weiter, was damit versiegelt wurde.
+desk-key-retired = Der Schlüssel { $id } ist abgelöst. Er wird keinem Tablet mehr gegeben und öffnet weiter, was damit versiegelt wurde. Tippen Sie den jetzigen Schlüssel in jedes Tablet: „feedside-desk keys show“.
+desk-key-was-retired = Er wurde mit einem Schlüssel versiegelt, der am { $since } abgelöst wurde. Tippen Sie den jetzigen Schlüssel ins Tablet { $tablet }: „feedside-desk keys show“.
 
 ## Zuhören und auflisten.
 

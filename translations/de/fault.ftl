@@ -78,6 +78,16 @@ value-milliseconds-since-the-visit-began = Zeit seit Beginn des Besuchs
 
 err-desk-not-set-up = Dieser Stationsrechner ist mit keinem Tablet verbunden: Er hat noch keinen eigenen Schlüssel. Es wird kein Bericht gezeigt.
 rec-desk-not-set-up = Erzeugen Sie mit „feedside-desk keys new“ einen Schlüssel, tippen Sie ihn ins Tablet und melden Sie das Tablet mit „feedside-desk keys enrol“ an. Oder prüfen Sie, ob der richtige Datenordner genannt ist.
+# $name wie das Tablet hier hieß, $since Datum und Uhrzeit.
+err-desk-tablet-struck-off = Dieser Bericht kommt vom Tablet { $name }, das am { $since } gestrichen wurde. Nichts wurde gespeichert.
+rec-desk-tablet-struck-off = Fragen Sie, wer die Tablets betreut. Darf es wieder benutzt werden, melden Sie es mit „feedside-desk keys enrol“ an und scannen Sie die Codes noch einmal.
+# $id und $which wie getippt.
+err-desk-no-such-key = Es gibt nicht genau einen Schlüssel, dessen Kennung mit { $id } beginnt.
+rec-desk-no-such-key = Listen Sie die Schlüssel mit „feedside-desk keys list“ auf und tippen Sie mindestens vier Zeichen der Kennung.
+err-desk-only-key = Das ist der einzige Schlüssel, den Tablets bekommen können. Er wurde nicht abgelöst.
+rec-desk-only-key = Erzeugen Sie zuerst einen neuen mit „feedside-desk keys new“.
+err-desk-no-such-tablet = Es gibt nicht genau ein angemeldetes Tablet { $which }.
+rec-desk-no-such-tablet = Listen Sie die Tablets mit „feedside-desk keys tablets“ auf und tippen Sie den Namen oder mindestens vier Zeichen der Kennung.
 err-desk-no-such-record = Einen Bericht { $number } gibt es hier nicht.
 rec-desk-no-such-record = Listen Sie die Berichte mit „feedside-desk inbox“ auf.
 err-desk-cannot-read = { $file } lässt sich nicht lesen.

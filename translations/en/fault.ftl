@@ -78,6 +78,16 @@ value-milliseconds-since-the-visit-began = Time since the visit began
 
 err-desk-not-set-up = This desk is not enrolled with any tablet: it has no key of its own yet. No record is shown.
 rec-desk-not-set-up = Make a key with “feedside-desk keys new”, type it into the tablet, then enrol the tablet with “feedside-desk keys enrol”. Or check that the right data folder was named.
+# $name what the tablet was called here, $since a date and time.
+err-desk-tablet-struck-off = This record is from the tablet { $name }, which was struck off on { $since }. Nothing was stored.
+rec-desk-tablet-struck-off = Ask whoever looks after the tablets. If it may be used again, enrol it with “feedside-desk keys enrol” and scan the codes again.
+# $id and $which what was typed.
+err-desk-no-such-key = There is not exactly one key whose id begins with { $id }.
+rec-desk-no-such-key = List the keys with “feedside-desk keys list”, and type at least four characters of the id.
+err-desk-only-key = This is the only key that tablets can be given. It was not retired.
+rec-desk-only-key = Make another first with “feedside-desk keys new”.
+err-desk-no-such-tablet = There is not exactly one enrolled tablet { $which }.
+rec-desk-no-such-tablet = List the tablets with “feedside-desk keys tablets”, and type the name, or at least four characters of the id.
 err-desk-no-such-record = There is no record { $number } here.
 rec-desk-no-such-record = List the records with “feedside-desk inbox”.
 err-desk-cannot-read = { $file } cannot be read.

@@ -72,6 +72,11 @@ pub(super) enum Keys {
     Show,
     /// List this desk's keys.
     List,
+    /// Retire a key: it is no longer given to tablets, and still opens what they seal to it.
+    Retire {
+        /// The key's id, or the first four or more of its characters.
+        id: String,
+    },
     /// Enrol a tablet from its key code, scanned or in a picture.
     Enrol {
         /// Pictures of the key code; without any, scan it on standard input.
@@ -84,6 +89,11 @@ pub(super) enum Keys {
         #[arg(long)]
         words: Option<String>,
     },
-    /// List the enrolled tablets.
+    /// List the enrolled tablets, and those that were struck off.
     Tablets,
+    /// Strike a tablet off, as when it is lost: nothing is taken from it any more.
+    StrikeOff {
+        /// The tablet's name, or its id or the first four or more of its characters.
+        tablet: String,
+    },
 }

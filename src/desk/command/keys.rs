@@ -21,10 +21,24 @@ impl Hand<'_, '_> {
                 self.show_key(&public)
             }
             Keys::List => self.list_keys(desk),
+            Keys::Retire { id } => {
+                let now = self.now()?;
+                let retired = desk.retire(&id, now)?;
+                let args = [("id", retired.kid().to_string().into())];
+                let line = self.words.say_with("desk-key-retired", &args);
+                self.line(&line)
+            }
             Keys::Enrol { files, name, words } => {
                 self.enrol(desk, &files, name.as_deref(), words.as_deref())
             }
             Keys::Tablets => self.list_tablets(desk),
+            Keys::StrikeOff { tablet } => {
+                let now = self.now()?;
+                let struck = desk.strike_off(&tablet, now)?;
+                let args = [("name", struck.name.as_str().into())];
+                let line = self.words.say_with("desk-tablet-struck", &args);
+                self.line(&line)
+            }
         }
     }
 
@@ -53,6 +67,11 @@ impl Hand<'_, '_> {
             ];
             let line = self.words.say_with("desk-key-line", &args);
             self.line(&line)?;
+            if let Some(since) = key.retired {
+                let since = [("since", self.words.date_time(since.local()).into())];
+                let line = self.words.say_with("desk-key-line-retired", &since);
+                self.line(&format!("   {line}"))?;
+            }
         }
         Ok(())
     }
@@ -65,6 +84,7 @@ impl Hand<'_, '_> {
         }
         for tablet in tablets {
             let args = [
+                ("id", tablet.public.kid().to_string().into()),
                 ("name", tablet.name.as_str().into()),
                 ("words", tablet.public.fingerprint().join(" ").into()),
                 (
@@ -74,6 +94,11 @@ impl Hand<'_, '_> {
             ];
             let line = self.words.say_with("desk-tablet-line", &args);
             self.line(&line)?;
+            if let Some(since) = tablet.struck {
+                let since = [("since", self.words.date_time(since.local()).into())];
+                let line = self.words.say_with("desk-tablet-line-struck", &since);
+                self.line(&format!("   {line}"))?;
+            }
         }
         Ok(())
     }

@@ -95,6 +95,10 @@ const fn exit_code(error: &DeskError) -> u8 {
         DeskError::Store(_)
         | DeskError::Handover(_)
         | DeskError::NotSetUp
+        | DeskError::TabletStruckOff { .. }
+        | DeskError::NoSuchKey { .. }
+        | DeskError::OnlyKey
+        | DeskError::NoSuchTablet { .. }
         | DeskError::NoSuchRecord { .. }
         | DeskError::CannotWrite { .. }
         | DeskError::WordsDiffer
@@ -181,6 +185,7 @@ impl Hand<'_, '_> {
         for (_, count, missing) in desk.missing() {
             let args = [
                 ("missing", super::tell::listed(&missing).into()),
+                ("many", missing.len().into()),
                 ("count", i64::from(count).into()),
             ];
             let line = self.words.say_with("desk-still-missing", &args);

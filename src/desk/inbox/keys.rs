@@ -1,6 +1,6 @@
 //! The desk's key pairs and the enrolled tablets.
 
-use rusqlite::{OptionalExtension, params};
+use rusqlite::{Row, params};
 
 use super::Inbox;
 use crate::desk::DeskError;
@@ -15,9 +15,11 @@ pub struct OwnKey {
     pub pair: DeskKeyPair,
     /// When it was made.
     pub made: WallTime,
+    /// When it was retired: it is no longer given to tablets, and still opens what they seal to it.
+    pub retired: Option<WallTime>,
 }
 
-/// A tablet enrolled at this desk.
+/// A tablet enrolled at this desk, now or once.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Tablet {
     /// Its public key.
@@ -26,10 +28,12 @@ pub struct Tablet {
     pub name: Label,
     /// When it was enrolled.
     pub enrolled: WallTime,
+    /// When it was struck off: nothing is taken from it since.
+    pub struck: Option<WallTime>,
 }
 
 impl Inbox {
-    /// Keeps a key pair; the one added last is the one to give to tablets.
+    /// Keeps a key pair; of those not retired, the one added last is the one to give to tablets.
     ///
     /// # Errors
     /// As [`DeskError`].
@@ -58,12 +62,24 @@ impl Inbox {
             keys.push(OwnKey {
                 pair: DeskKeyPair::from_random(columns.get()?)?,
                 made: columns.wall()?,
+                retired: columns.wall_or_none()?,
             });
         }
         Ok(keys)
     }
 
-    /// Enrols a tablet, or gives an enrolled one another name.
+    /// Retires a key pair; one that is retired already stays as it was.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn retire(&self, kid: &Kid, now: WallTime) -> Result<(), DeskError> {
+        self.connection
+            .prepare_cached(include_str!("retire.sql"))?
+            .execute(params![kid.as_bytes(), now.utc_ms(), now.offset_min()])?;
+        Ok(())
+    }
+
+    /// Enrols a tablet, also one that was struck off, or gives an enrolled one another name.
     ///
     /// # Errors
     /// As [`DeskError`].
@@ -85,22 +101,28 @@ impl Inbox {
         Ok(())
     }
 
-    /// The tablet of a key id, if it is enrolled.
+    /// Strikes a tablet off: from now on nothing is taken from it. Its records stay.
     ///
     /// # Errors
     /// As [`DeskError`].
-    pub fn tablet(&self, kid: &Kid) -> Result<Option<(TabletPublic, Label)>, DeskError> {
-        let found: Option<([u8; 32], String)> = self
-            .connection
-            .prepare_cached(include_str!("tablet.sql"))?
-            .query_row([kid.as_bytes()], |row| Ok((row.get(0)?, row.get(1)?)))
-            .optional()?;
-        found
-            .map(|(public, name)| Ok((TabletPublic::of(&public)?, Label::new(&name)?)))
-            .transpose()
+    pub fn strike_off(&self, kid: &Kid, now: WallTime) -> Result<(), DeskError> {
+        self.connection
+            .prepare_cached(include_str!("strike_off.sql"))?
+            .execute(params![kid.as_bytes(), now.utc_ms(), now.offset_min()])?;
+        Ok(())
     }
 
-    /// All enrolled tablets, the first enrolled first.
+    /// The tablet of a key id, if it is enrolled here or once was.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn tablet(&self, kid: &Kid) -> Result<Option<Tablet>, DeskError> {
+        let mut statement = self.connection.prepare_cached(include_str!("tablet.sql"))?;
+        let mut rows = statement.query([kid.as_bytes()])?;
+        rows.next()?.map(read_tablet).transpose()
+    }
+
+    /// All tablets, the first enrolled first; those struck off are among them.
     ///
     /// # Errors
     /// As [`DeskError`].
@@ -111,13 +133,18 @@ impl Inbox {
         let mut rows = statement.query([])?;
         let mut tablets = Vec::new();
         while let Some(row) = rows.next()? {
-            let mut columns = Columns::new(row, 0);
-            tablets.push(Tablet {
-                public: TabletPublic::of(&columns.get()?)?,
-                name: columns.label()?,
-                enrolled: columns.wall()?,
-            });
+            tablets.push(read_tablet(row)?);
         }
         Ok(tablets)
     }
+}
+
+fn read_tablet(row: &Row<'_>) -> Result<Tablet, DeskError> {
+    let mut columns = Columns::new(row, 0);
+    Ok(Tablet {
+        public: TabletPublic::of(&columns.get()?)?,
+        name: columns.label()?,
+        enrolled: columns.wall()?,
+        struck: columns.wall_or_none()?,
+    })
 }

@@ -4,7 +4,7 @@
 //! A record is kept in one transaction, once; it is never changed or deleted. The file is readable
 //! by its owner alone and is not encrypted by this room.
 //!
-//! Schema history: 1, the first.
+//! Schema history: 1, the first; 2, retired keys and tablets that were struck off.
 
 mod keys;
 mod records;
@@ -21,7 +21,10 @@ use crate::store::{StoreError, door};
 /// The inbox's file: its mark (`Fddk` in ASCII) and its schema, a script a version.
 const HOUSE: door::House = door::House {
     application_id: i32::from_be_bytes(*b"Fddk"),
-    upgrades: &[include_str!("../schema/0001.sql")],
+    upgrades: &[
+        include_str!("../schema/0001.sql"),
+        include_str!("../schema/0002.sql"),
+    ],
 };
 
 /// The inbox. One thread at a time; several programs may have it open.

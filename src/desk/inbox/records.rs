@@ -48,6 +48,8 @@ pub struct Kept {
     pub head: RecordHead,
     /// Whether it was here before, so that nothing was stored.
     pub again: bool,
+    /// Since when the key that it was sealed to is retired; nothing for one that was here before.
+    pub key_retired: Option<WallTime>,
 }
 
 /// A record read back, its signature proved again.
@@ -82,7 +84,11 @@ impl Inbox {
     ) -> Result<Kept, DeskError> {
         let transaction = door::begin(&self.connection)?;
         if let Some(head) = self.by_digest(&opened.sealed_sha256)? {
-            return Ok(Kept { head, again: true });
+            return Ok(Kept {
+                head,
+                again: true,
+                key_retired: None,
+            });
         }
         let Handed { pair, visit, .. } = &opened.handed;
         let reviews_now = opened
@@ -116,7 +122,11 @@ impl Inbox {
         let number = transaction.last_insert_rowid();
         transaction.commit()?;
         let head = self.head(number)?;
-        Ok(Kept { head, again: false })
+        Ok(Kept {
+            head,
+            again: false,
+            key_retired: None,
+        })
     }
 
     /// The record of these sealed bytes, if it is here.

@@ -1,1 +1,4 @@
-SELECT public, name FROM tablet WHERE kid = ?1
+SELECT
+    public, name, enrolled_utc_ms, enrolled_offset_min, struck_utc_ms, struck_offset_min
+FROM tablet
+WHERE kid = ?1

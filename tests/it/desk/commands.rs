@@ -18,6 +18,10 @@ struct Ran {
 }
 
 fn desk(data: &Path, arguments: &[&str], input: &str) -> Ran {
+    desk_with(data, arguments, input, [5; 32])
+}
+
+fn desk_with(data: &Path, arguments: &[&str], input: &str, random: [u8; 32]) -> Ran {
     let (mut out, mut err) = (Vec::new(), Vec::new());
     let mut input = input.as_bytes();
     let given = ["feedside-desk", "--lang", "en", "--data"].map(OsString::from);
@@ -32,7 +36,7 @@ fn desk(data: &Path, arguments: &[&str], input: &str) -> Ran {
             out: &mut out,
             err: &mut err,
             now: &|| now().local(),
-            random: &|| Some([5; 32]),
+            random: &|| Some(random),
             variable: &|_| None,
         },
     );
@@ -149,7 +153,11 @@ fn pictures_are_read_in_any_order_and_what_is_missing_is_told() {
     }
     let part = desk(&data, &["read", &files[1]], "");
     assert_eq!(part.code, 1);
-    assert!(part.err.contains("Missing pieces: 1"), "{}", part.err);
+    assert!(
+        part.err.contains("pieces number 1, 3 are still missing"),
+        "{}",
+        part.err
+    );
 
     files.reverse();
     let arguments: Vec<&str> = ["read"]
@@ -198,6 +206,39 @@ fn a_tablet_is_enrolled_only_when_the_words_are_the_same() {
     let yes = desk(&data, &["keys", "enrol"], &format!("{code}yes\n"));
     assert_eq!(yes.code, 0, "{}", yes.err);
     assert!(yes.out.contains(&tablet().public().fingerprint().join(" ")));
+}
+
+#[test]
+fn keys_are_renewed_and_a_lost_tablet_is_struck_off_by_commands_alone() {
+    let folder = Folder::new("desk-renewed");
+    let data = folder.file("data");
+    let old = set_up(&data);
+    let id = old.kid().to_string();
+    assert_eq!(
+        desk(&data, &["keys", "retire", &id], "").code,
+        1,
+        "the only one"
+    );
+    let made = desk_with(&data, &["keys", "new"], "", [6; 32]);
+    let new = DeskPublic::from_typed(made.out.lines().nth(2).unwrap()).unwrap();
+    let retired = desk(&data, &["keys", "retire", &id[..6]], "");
+    assert_eq!(retired.code, 0, "{}", retired.err);
+    let shown = desk(&data, &["keys", "show"], "");
+    assert!(shown.out.contains(&new.to_typed()) && !shown.out.contains(&old.to_typed()));
+    assert!(desk(&data, &["keys", "list"], "").out.contains("Retired"));
+
+    let struck = desk(&data, &["keys", "strike-off", "Tablet 1"], "");
+    assert_eq!(struck.code, 0, "{}", struck.err);
+    assert!(
+        desk(&data, &["keys", "tablets"], "")
+            .out
+            .contains("Struck off")
+    );
+    let scans = packed(&new).pieces.join("\n") + "\n";
+    let ran = desk(&data, &["listen"], &scans);
+    assert_eq!(ran.code, 1);
+    assert!(ran.err.contains("struck off"), "{}", ran.err);
+    assert_eq!(desk(&data, &["keys", "strike-off", "Tablet 9"], "").code, 1);
 }
 
 #[test]

@@ -126,6 +126,13 @@ fn every_error_of_the_desk_is_explained() {
             DeskError::Store(StoreError::Full),
             DeskError::Record(RecordError::AlreadySigned),
             DeskError::NotSetUp,
+            DeskError::TabletStruckOff {
+                name: Label::new("Tablet 1").unwrap(),
+                since: super::now(),
+            },
+            DeskError::NoSuchKey { id: file() },
+            DeskError::OnlyKey,
+            DeskError::NoSuchTablet { which: file() },
             DeskError::NoSuchRecord { number: 3 },
             DeskError::CannotRead { file: file() },
             DeskError::NotAPicture { file: file() },

@@ -42,6 +42,8 @@ fn the_file_refuses_to_change_or_lose_a_record_or_a_key() {
         "UPDATE desk_key SET secret = zeroblob(32)",
         "DELETE FROM desk_key",
         "UPDATE tablet SET public = zeroblob(32)",
+        "DELETE FROM tablet",
+        "INSERT INTO desk_key_retired VALUES (zeroblob(8), 0, 0)",
     ] {
         assert!(connection.execute(sql, []).is_err(), "{sql}");
     }
@@ -111,4 +113,25 @@ fn debug_shows_no_person() {
     for secret in ["T. W.", "Bay 2", "Wrenfold"] {
         assert!(!shown.contains(secret), "{shown}");
     }
+}
+
+/// An inbox as version 1 of its schema kept it, with an invented record.
+const V1: &str = include_str!("../../data/desk/v1.sql");
+
+#[test]
+fn an_inbox_of_version_1_is_taken_over_with_all_that_is_in_it() {
+    let folder = Folder::new("inbox-v1");
+    let file = folder.file("desk.sqlite");
+    Connection::open(&file).unwrap().execute_batch(V1).unwrap();
+    let inbox = Inbox::open(&file).unwrap();
+    let heads = inbox.heads().unwrap();
+    assert_eq!(heads.len(), 1);
+    assert_eq!(heads[0].receipt, "4244026839");
+    let keys = inbox.keys().unwrap();
+    assert!(keys.len() == 1 && keys[0].retired.is_none());
+    let tablets = inbox.tablets().unwrap();
+    assert!(tablets.len() == 1 && tablets[0].struck.is_none());
+    inbox.strike_off(&tablets[0].public.kid(), now()).unwrap();
+    assert_eq!(inbox.tablets().unwrap()[0].struck, Some(now()));
+    assert_eq!(inbox.heads().unwrap(), heads);
 }

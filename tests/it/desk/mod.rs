@@ -5,6 +5,7 @@ mod commands;
 mod exports;
 mod faults;
 mod inbox;
+mod keys;
 mod listening;
 mod pictures;
 mod receiving;
