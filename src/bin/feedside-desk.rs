@@ -2,11 +2,12 @@
 
 use std::process::ExitCode;
 
-use feedside::desk::command::{World, run};
+use feedside::desk::command::{Keyboard, Patient, World, run};
 
 fn main() -> ExitCode {
     let mut world = World {
-        input: &mut std::io::stdin().lock(),
+        input: &mut Patient::new(std::io::stdin()),
+        keyboard: &Keyboard::to_scanner,
         out: &mut std::io::stdout().lock(),
         err: &mut std::io::stderr().lock(),
         now: &|| chrono::Local::now().fixed_offset(),

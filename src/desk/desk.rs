@@ -6,9 +6,11 @@ use std::path::Path;
 use sha2::{Digest, Sha256};
 
 use super::inbox::{Inbox, Tablet};
-use super::listen::Listener;
+use super::listen::{Heard, Listener};
 use super::{DeskError, Said};
-use crate::handover::{self, DeskKeyPair, DeskPublic, HandoverError, Kid, Offered, TabletPublic};
+use crate::handover::{
+    self, DeskKeyPair, DeskPublic, HandoverError, Kid, Offered, TabletPublic, Waiting,
+};
 use crate::record::{Label, WallTime};
 use crate::store::StoreError;
 
@@ -60,9 +62,14 @@ impl Desk {
         &self.inbox
     }
 
-    /// The pieces still missing of records begun: transfer, count, missing.
-    pub fn missing(&self) -> Vec<(u32, u8, Vec<u8>)> {
-        self.listener.missing()
+    /// The records begun of which pieces are still missing.
+    pub fn waiting(&self) -> Vec<Waiting> {
+        self.listener.waiting()
+    }
+
+    /// Whether something was typed that no answer was given to yet.
+    pub fn is_within(&self) -> bool {
+        self.listener.is_within()
     }
 
     /// Makes a key pair from random bytes and keeps it; from now on it is the one to give to
@@ -152,20 +159,23 @@ impl Desk {
 
     /// Hears what a scanner typed since the last time, whole or not.
     pub fn hear(&mut self, typed: &str, now: WallTime) -> Vec<Said> {
-        let heard = self.listener.push(typed);
+        let heard = self.listener.push_at(typed, Some(now.utc_ms()));
         self.answer(heard, now)
     }
 
-    /// Nothing more is typed: tells what is left.
+    /// Nothing more is typed for now: tells what is left.
     pub fn finish(&mut self, now: WallTime) -> Vec<Said> {
         let heard = self.listener.finish();
         self.answer(heard, now)
     }
 
-    fn answer(&mut self, heard: Vec<Offered>, now: WallTime) -> Vec<Said> {
+    fn answer(&mut self, heard: Vec<Heard>, now: WallTime) -> Vec<Said> {
         heard
             .into_iter()
-            .map(|offered| self.one(offered, now).unwrap_or_else(Said::Refused))
+            .map(|heard| match heard {
+                Heard::Code(offered) => self.one(offered, now).unwrap_or_else(Said::Refused),
+                Heard::Test(report) => Said::Test(report),
+            })
             .collect()
     }
 

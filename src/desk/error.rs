@@ -92,6 +92,15 @@ pub enum DeskError {
     /// No folder for the data is known.
     #[error("no folder for the data")]
     NoFolder,
+    /// A serial port cannot be opened, or is none.
+    #[error("the serial port cannot be used")]
+    NoSerial {
+        /// Its name.
+        port: String,
+    },
+    /// The input ended before a test code was scanned.
+    #[error("no test code")]
+    NoTestCode,
     /// The input broke off.
     #[error("the input broke off")]
     Input,
@@ -140,6 +149,8 @@ impl DeskError {
             Self::NoRandom => ("desk-no-random", vec![]),
             Self::NoClock => ("desk-no-clock", vec![]),
             Self::NoFolder => ("desk-no-folder", vec![]),
+            Self::NoSerial { port } => ("desk-no-serial", vec![("port", port.as_str().into())]),
+            Self::NoTestCode => ("desk-no-test-code", vec![]),
             Self::Input => ("desk-input", vec![]),
             Self::NotLaidOut => ("desk-not-laid-out", vec![]),
         };

@@ -2,6 +2,7 @@
 
 use super::DeskError;
 use super::inbox::{Kept, Tablet};
+use super::listen::ScannerReport;
 use crate::handover::TabletPublic;
 
 /// The answer to one scanned code.
@@ -24,6 +25,8 @@ pub enum Said {
     TabletAsks(TabletPublic),
     /// A tablet that is enrolled already, or was struck off, shows its key.
     TabletKnown(Tablet),
+    /// The test code was scanned: what the scanner made of it.
+    Test(Box<ScannerReport>),
     /// Refused. What is stored was not touched.
     Refused(DeskError),
 }

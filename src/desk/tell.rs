@@ -2,6 +2,7 @@
 
 use super::big::big;
 use super::inbox::{Kept, RecordHead, Tablet};
+use super::listen::{ScannerReport, Suffix};
 use super::{DeskError, Said};
 use crate::words::Words;
 
@@ -34,10 +35,84 @@ pub fn tell(said: &Said, words: &Words) -> String {
                 words.say("desk-tablet-asks-do"),
             ]
         }
+        Said::Test(report) => scanner_lines(report, words),
         Said::TabletKnown(tablet) => vec![tablet_line(tablet, words)],
         Said::Refused(error) => return refused(error, words),
     };
     lines.join("\n") + "\n"
+}
+
+/// A code that takes longer than this is a burden: people hold the tablet meanwhile. A choice of this
+/// project.
+const CODE_S_MOST: u64 = 15;
+
+/// What a scanner and a keyboard made of the test code, and what to do about it.
+fn scanner_lines(report: &ScannerReport, words: &Words) -> Vec<String> {
+    let keys: String = report.keys.iter().collect();
+    let mut lines = vec![if report.is_plain() {
+        words.say("desk-scanner-plain")
+    } else {
+        words.say_with("desk-scanner-keys", &[("keys", keys.into())])
+    }];
+    lines.push(if report.prefix.is_empty() {
+        words.say("desk-scanner-no-prefix")
+    } else {
+        let prefix = [("prefix", seen(&report.prefix).into())];
+        words.say_with("desk-scanner-prefix", &prefix)
+    });
+    lines.push(match &report.suffix {
+        Suffix::Nothing => words.say("desk-scanner-no-suffix"),
+        Suffix::Enter => words.say("desk-scanner-enter"),
+        Suffix::Tab => words.say("desk-scanner-tab"),
+        Suffix::Other(suffix) => {
+            let suffix = [("suffix", seen(suffix).into())];
+            words.say_with("desk-scanner-suffix", &suffix)
+        }
+    });
+    match report.per_second {
+        Some(per_second) if 0 < per_second => {
+            let seconds = report.digits as u64 / u64::from(per_second) + 1;
+            let args = [
+                ("speed", per_second.into()),
+                ("seconds", i64::try_from(seconds).unwrap_or(i64::MAX).into()),
+            ];
+            lines.push(words.say_with("desk-scanner-speed", &args));
+            if CODE_S_MOST < seconds {
+                lines.push(words.say("desk-scanner-slow"));
+            }
+        }
+        _ => lines.push(words.say("desk-scanner-no-speed")),
+    }
+    let version = [("version", i64::from(report.cap.version()).into())];
+    match report.slips.first {
+        None => {
+            let digits = [("digits", report.digits.into())];
+            lines.push(words.say_with("desk-scanner-all", &digits));
+            lines.push(words.say_with("desk-scanner-good", &version));
+        }
+        Some(first) => {
+            let args = [
+                ("digits", report.digits.into()),
+                ("lost", report.slips.lost.into()),
+                ("doubled", report.slips.doubled.into()),
+                ("wrong", report.slips.wrong.into()),
+                ("first", first.into()),
+            ];
+            lines.push(words.say_with("desk-scanner-loss", &args));
+            lines.push(words.say_with("desk-scanner-bad", &version));
+        }
+    }
+    lines
+}
+
+/// Characters as they can be shown in a line: those that move the cursor by their number.
+fn seen(text: &str) -> String {
+    text.chars()
+        .map(|c| match c {
+            c if c.is_control() => format!("<{:02X}>", u32::from(c)),
+            c => c.to_string(),
+        })
+        .collect()
 }
 
 /// What is known of a tablet that shows its key.

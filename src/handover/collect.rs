@@ -240,12 +240,12 @@ fn read(text: &str) -> Result<(Piece, usize), HandoverError> {
         {
             // The two numbers differ: name the piece only if one slip explains it.
             match named_but_for_a_slip(&scanned) {
-                Some(digits::ENROLMENT) | None => HandoverError::CodeDamaged,
+                None => HandoverError::CodeDamaged,
                 Some(piece) => HandoverError::PieceDamaged { piece },
             }
         }
         HandoverError::CodeDamaged => match named_but_for_a_slip(&scanned) {
-            Some(digits::ENROLMENT) | None => HandoverError::CodeDamaged,
+            None => HandoverError::CodeDamaged,
             Some(piece) => HandoverError::PieceDamaged { piece },
         },
         error => error,
@@ -267,8 +267,13 @@ fn may_be_number(scanned: &Scanned, piece: u8) -> bool {
 /// The number of the piece that stands here if one digit of its name or header was typed wrong,
 /// lost, or doubled. The check of 32 bits makes a wrong guess a matter of millions.
 fn named_but_for_a_slip(scanned: &Scanned) -> Option<u8> {
+    let is_ours = |it: &Scanned| {
+        let begin = it.bytes(HEADER_BYTES);
+        begin.is_some_and(|begin| begin.first() == Some(&PIECE_VERSION_1))
+    };
     scanned
         .with_one_slip()
+        .filter(is_ours)
         .find_map(|it| piece_in(&it).ok())
         .map(|(piece, _)| piece.index)
 }

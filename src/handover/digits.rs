@@ -124,7 +124,10 @@ fn near_preamble(chars: &[char]) -> Option<(usize, usize)> {
         wrong <= PREAMBLE_WRONG_MOST
     };
     let one_longer = |short: &[char], long: &[char]| {
-        (0..long.len()).any(|at| short[..at] == long[..at] && short[at..] == long[at + 1..])
+        let same = |(a, b): &(&char, &char)| a == b;
+        let begin = short.iter().zip(long).take_while(same).count();
+        let end = short.iter().rev().zip(long.iter().rev());
+        short.len() <= begin + end.take_while(same).count()
     };
     let begins = |length: usize, fits: &dyn Fn(&[char]) -> bool| {
         let at = chars.windows(length).position(fits)?;
@@ -170,7 +173,10 @@ impl Scanned {
             .into_iter()
             .chain(self.digits.iter().copied())
             .collect();
-        let other = self.clone();
+        let other = Self {
+            digits: Vec::new(),
+            ..self.clone()
+        };
         let places = 0..SLIP_DIGITS.min(all.len());
         let edits = places.flat_map(|at| {
             let change = (0..10).map(move |digit| (at, 1, Some(digit)));

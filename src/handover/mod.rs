@@ -18,6 +18,7 @@ pub mod read_back;
 pub mod seal;
 pub mod sign;
 mod stream;
+pub mod test_code;
 pub mod wire;
 
 mod collect;

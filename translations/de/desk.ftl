@@ -56,9 +56,35 @@ desk-key-line-retired = Abgelöst { $since }: wird keinem Tablet mehr gegeben, �
 desk-key-retired = Der Schlüssel { $id } ist abgelöst. Er wird keinem Tablet mehr gegeben und öffnet weiter, was damit versiegelt wurde. Tippen Sie den jetzigen Schlüssel in jedes Tablet: „feedside-desk keys show“.
 desk-key-was-retired = Er wurde mit einem Schlüssel versiegelt, der am { $since } abgelöst wurde. Tippen Sie den jetzigen Schlüssel ins Tablet { $tablet }: „feedside-desk keys show“.
 
+## Der Testcode: was Scanner und Tastatur daraus machten. Je eine Zeile.
+
+desk-scanner-plain = Tastatur: Die Ziffern kommen als Ziffern an.
+# $keys zehn Zeichen.
+desk-scanner-keys = Tastatur: Die Ziffern 0 bis 9 kommen als „{ $keys }“ an, durch die Tastaturbelegung oder die Feststelltaste. Nichts zu tun: Der Stationsrechner rückt das zurecht.
+desk-scanner-no-prefix = Vor dem Code: nichts.
+desk-scanner-prefix = Vor dem Code: „{ $prefix }“. Nichts zu tun: Der Stationsrechner übergeht es.
+desk-scanner-no-suffix = Nach dem Code: nichts. Das geht; stellen Sie den Scanner wenn möglich auf Eingabetaste am Ende.
+desk-scanner-enter = Nach dem Code: Eingabetaste.
+desk-scanner-tab = Nach dem Code: Tabulatortaste. Das geht.
+desk-scanner-suffix = Nach dem Code: „{ $suffix }“. Nichts zu tun: Der Stationsrechner übergeht es.
+# $speed Zeichen je Sekunde, $seconds wie lange der größte Code dauert.
+desk-scanner-speed = Tempo: { $speed } Zeichen je Sekunde; der größte Code dauert { $seconds } Sekunden.
+desk-scanner-slow = Das ist langsam. Lassen Sie den Scanner ohne Pausen zwischen den Zeichen tippen oder schließen Sie ihn als serielle Schnittstelle an („--serial“).
+desk-scanner-no-speed = Tempo: nicht gemessen, weil alles auf einmal kam.
+# $digits, $lost, $doubled, $wrong wie viele; $first eine Stelle.
+desk-scanner-all = Alle { $digits } Ziffern kamen an.
+desk-scanner-loss = Von { $digits } Ziffern verloren: { $lost }, doppelt: { $doubled }, falsch: { $wrong }. Zuerst an Stelle { $first }.
+# $version 15, 20 oder 25, wie in den Einstellungen des Tablets.
+desk-scanner-good = Dieser Scanner ist brauchbar. In den Einstellungen des Tablets sind Codes bis Version { $version } möglich.
+desk-scanner-bad = Wählen Sie noch keine Codes der Version { $version }. Lassen Sie den Scanner mit einer kurzen Pause zwischen den Zeichen tippen und scannen Sie den Testcode noch einmal; hilft das nicht, machen Sie einen kleineren Testcode.
+desk-scanner-scan = Scannen Sie den Testcode. „feedside-desk scanner code“ macht einen.
+desk-scanner-show = Testcode der Version { $version }. Er enthält nichts von irgendwem. Scannen Sie ihn, während „feedside-desk scanner test“ oder „feedside-desk listen“ läuft.
+
 ## Zuhören und auflisten.
 
 desk-ready = Bereit zum Scannen. Scannen Sie nur, solange dieses Fenster vorn ist.
+# $port der Name einer seriellen Schnittstelle.
+desk-ready-serial = Bereit zum Scannen an { $port }.
 desk-inbox-line = { $number }. { $record } Angekommen { $arrived } von { $tablet }. Quittung { $receipt }.
 desk-inbox-none = Der Eingang ist leer.
 # $of eines der Wörter unten, $word ein Wort einer späteren Version.

@@ -110,6 +110,11 @@ err-desk-no-clock = Die Uhr dieses Computers steht auf keiner möglichen Zeit.
 rec-desk-no-clock = Stellen Sie Datum und Uhrzeit und versuchen Sie es noch einmal.
 err-desk-no-folder = Auf diesem Computer ist kein Ordner für die Daten bekannt.
 rec-desk-no-folder = Nennen Sie einen mit „--data“.
+# $port der Name einer seriellen Schnittstelle.
+err-desk-no-serial = { $port } ist nicht als serielle Schnittstelle zu gebrauchen.
+rec-desk-no-serial = Prüfen Sie, ob der Scanner eingesteckt und auf serielle Schnittstelle gestellt ist, wie sie heißt, und ob Sie sie benutzen dürfen.
+err-desk-no-test-code = Es wurde kein Testcode gescannt.
+rec-desk-no-test-code = Machen Sie einen mit „feedside-desk scanner code“, starten Sie „feedside-desk scanner test“ noch einmal und scannen Sie ihn, während dieses Fenster vorn ist.
 err-desk-input = Die Eingabe des Scanners brach ab.
 rec-desk-input = Starten Sie „feedside-desk listen“ neu und scannen Sie, was fehlt. Was gespeichert wurde, ist sicher.
 err-desk-not-laid-out = Der Bericht ließ sich in dieser Form nicht aufsetzen.

@@ -56,9 +56,35 @@ desk-key-line-retired = Retired { $since }: no longer given to tablets, still op
 desk-key-retired = The key { $id } is retired. It is no longer given to tablets, and still opens what was sealed to it. Type the present key into each tablet: “feedside-desk keys show”.
 desk-key-was-retired = It was sealed to a key that was retired on { $since }. Type the present key into the tablet { $tablet }: “feedside-desk keys show”.
 
+## The test code: what the scanner and the keyboard made of it. A line each.
+
+desk-scanner-plain = Keyboard: the digits arrive as digits.
+# $keys ten characters.
+desk-scanner-keys = Keyboard: the digits 0 to 9 arrive as “{ $keys }”, by the keyboard layout or Caps Lock. Nothing to do: the desk puts that right.
+desk-scanner-no-prefix = Before the code: nothing.
+desk-scanner-prefix = Before the code: “{ $prefix }”. Nothing to do: the desk passes over it.
+desk-scanner-no-suffix = After the code: nothing. That works; set the scanner to end with Enter if you can.
+desk-scanner-enter = After the code: Enter.
+desk-scanner-tab = After the code: the tab key. That works.
+desk-scanner-suffix = After the code: “{ $suffix }”. Nothing to do: the desk passes over it.
+# $speed characters a second, $seconds how long the largest code takes.
+desk-scanner-speed = Speed: { $speed } characters a second; the largest code takes { $seconds } seconds.
+desk-scanner-slow = That is slow. Let the scanner type without pauses between characters, or connect it as a serial port (“--serial”).
+desk-scanner-no-speed = Speed: not measured, because all came at once.
+# $digits, $lost, $doubled, $wrong how many; $first a place.
+desk-scanner-all = All { $digits } digits arrived.
+desk-scanner-loss = Of { $digits } digits lost: { $lost }, doubled: { $doubled }, wrong: { $wrong }. The first at place { $first }.
+# $version 15, 20 or 25, as in the tablet's settings.
+desk-scanner-good = This scanner can be used. In the tablet’s settings, codes up to version { $version } can be chosen.
+desk-scanner-bad = Do not choose codes of version { $version } yet. Let the scanner type with a short pause between characters, then scan the test code again; if that does not help, make a smaller test code.
+desk-scanner-scan = Scan the test code. “feedside-desk scanner code” makes one.
+desk-scanner-show = Test code of version { $version }. It holds nothing of anybody. Scan it while “feedside-desk scanner test” or “feedside-desk listen” runs.
+
 ## Listening and listing.
 
 desk-ready = Ready to scan. Scan only while this window is in front.
+# $port a serial port's name.
+desk-ready-serial = Ready to scan on { $port }.
 desk-inbox-line = { $number }. { $record } Arrived { $arrived } from { $tablet }. Receipt { $receipt }.
 desk-inbox-none = The inbox is empty.
 # $of one of the words below, $word a word of a later version.

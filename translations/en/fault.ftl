@@ -110,6 +110,11 @@ err-desk-no-clock = This computer’s clock is not set to a possible time.
 rec-desk-no-clock = Set date and time and try again.
 err-desk-no-folder = No folder for the data is known on this computer.
 rec-desk-no-folder = Name one with “--data”.
+# $port a serial port's name.
+err-desk-no-serial = { $port } cannot be used as a serial port.
+rec-desk-no-serial = Check that the scanner is plugged in and set to a serial port, the port’s name, and that you may use it.
+err-desk-no-test-code = No test code was scanned.
+rec-desk-no-test-code = Make one with “feedside-desk scanner code”, start “feedside-desk scanner test” again, and scan it while this window is in front.
 err-desk-input = The scanner’s input broke off.
 rec-desk-input = Start “feedside-desk listen” again and scan what is missing. What was stored is safe.
 err-desk-not-laid-out = The record could not be laid out in this form.

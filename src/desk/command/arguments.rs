@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use clap::{Parser, Subcommand};
 
 use crate::desk::As;
+use crate::handover::VersionCap;
 use crate::words::Lang;
 
 /// Receives feeding records from the ward's tablets by scanned codes.
@@ -36,8 +37,16 @@ pub(super) enum Command {
         #[command(subcommand)]
         what: Keys,
     },
-    /// Take what a keyboard scanner types on standard input.
-    Listen,
+    /// Take what a scanner types on standard input, or on a serial port.
+    Listen {
+        #[command(flatten)]
+        line: Line,
+    },
+    /// Try a scanner: make a test code, and see what arrives.
+    Scanner {
+        #[command(subcommand)]
+        what: Scanner,
+    },
     /// Take pictures of codes.
     Read {
         /// Pictures (PNG or JPEG), in any order, with one or several codes each.
@@ -62,6 +71,61 @@ pub(super) enum Command {
         #[arg(long, value_name = "FILE")]
         out: Option<PathBuf>,
     },
+}
+
+/// Where the scanner types.
+#[derive(Debug, clap::Args)]
+pub(super) struct Line {
+    /// The serial port of the scanner; without it, standard input.
+    #[arg(long, value_name = "PORT")]
+    pub serial: Option<PathBuf>,
+    /// The speed of the serial port, in bits a second.
+    #[arg(
+        long,
+        value_name = "BAUD",
+        default_value_t = 9_600,
+        requires = "serial"
+    )]
+    pub baud: u32,
+}
+
+#[derive(Debug, Subcommand)]
+pub(super) enum Scanner {
+    /// Show the test code, to be scanned from the screen or printed.
+    Code {
+        /// The largest version that codes shall have: 15, 20 or 25.
+        #[arg(long, value_name = "VERSION", value_enum, default_value_t = Largest::V20)]
+        largest: Largest,
+        /// Into which file (PNG); otherwise in the terminal.
+        #[arg(long, value_name = "FILE")]
+        out: Option<PathBuf>,
+    },
+    /// Scan the test code and see what arrived.
+    Test {
+        #[command(flatten)]
+        line: Line,
+    },
+}
+
+/// The largest version of a code.
+#[derive(Debug, Clone, Copy, clap::ValueEnum)]
+pub(super) enum Largest {
+    #[value(name = "15")]
+    V15,
+    #[value(name = "20")]
+    V20,
+    #[value(name = "25")]
+    V25,
+}
+
+impl From<Largest> for VersionCap {
+    fn from(largest: Largest) -> Self {
+        match largest {
+            Largest::V15 => Self::V15,
+            Largest::V20 => Self::V20,
+            Largest::V25 => Self::V25,
+        }
+    }
 }
 
 #[derive(Debug, Subcommand)]

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use super::Hand;
-use crate::desk::listen::Listener;
+use crate::desk::listen::{Heard, Listener};
 use crate::desk::{Desk, DeskError};
 use crate::handover::{Offered, TabletPublic};
 use crate::record::Label;
@@ -42,6 +42,7 @@ impl Hand<'_, '_> {
     fn scanned_key(&mut self) -> Result<TabletPublic, DeskError> {
         let scan = self.words.say("desk-tablet-scan");
         self.line(&scan)?;
+        let _keyboard = (self.world.keyboard)();
         let mut listener = Listener::new();
         while let Some(line) = self.typed_line()? {
             let heard = listener.push(&line);
@@ -83,14 +84,12 @@ impl Hand<'_, '_> {
 }
 
 /// The tablet's key, if that is what was heard first; a code of another kind is told.
-fn key_among(heard: Vec<Offered>) -> Result<Option<TabletPublic>, DeskError> {
+fn key_among(heard: Vec<Heard>) -> Result<Option<TabletPublic>, DeskError> {
     match heard.into_iter().next() {
         None => Ok(None),
-        Some(Offered::TabletEnrolment(tablet)) => Ok(Some(tablet)),
-        Some(Offered::Refused(error)) => Err(error.into()),
-        Some(Offered::Piece { .. } | Offered::Complete { .. } | Offered::Again { .. }) => {
-            Err(DeskError::NoTabletKey)
-        }
+        Some(Heard::Code(Offered::TabletEnrolment(tablet))) => Ok(Some(tablet)),
+        Some(Heard::Code(Offered::Refused(error))) => Err(error.into()),
+        Some(_) => Err(DeskError::NoTabletKey),
     }
 }
 

@@ -1,36 +1,31 @@
-//! `listen`: what a keyboard scanner types on standard input, until it ends.
+//! `listen`: what a scanner types, until the input ends.
 
-use std::io::ErrorKind;
+use std::io::{ErrorKind, Read};
 
-use super::{DONE, Hand};
-use crate::desk::{Desk, DeskError};
+use super::arguments::Line;
+use super::line::{CTRL_C, Keyboard, serial};
+use super::{DONE, Hand, Patient};
+use crate::desk::{Desk, DeskError, Said};
 
 /// Bytes taken at once.
 const CHUNK_BYTES: usize = 4_096;
 /// The longest line that a person types.
 const LINE_BYTES_MOST: usize = 65_536;
+/// After so many reads in a row that gave nothing, what is missing is told: ten seconds, time to
+/// find the next code on the tablet. A choice of this project.
+const SILENCES: u32 = 5;
 
 impl Hand<'_, '_> {
-    pub(super) fn listen(&mut self, desk: &mut Desk) -> Result<(), DeskError> {
-        let ready = self.words.say("desk-ready");
-        self.line(&ready)?;
-        let mut chunk = [0; CHUNK_BYTES];
-        let mut bytes = Vec::new();
-        loop {
-            match self.world.input.read(&mut chunk) {
-                Ok(0) => break,
-                Ok(length) => bytes.extend(&chunk[..length]),
-                Err(error) if error.kind() == ErrorKind::Interrupted => continue,
-                Err(_) => return Err(DeskError::Input),
+    pub(super) fn listen(&mut self, desk: &mut Desk, line: &Line) -> Result<(), DeskError> {
+        let ready = match &line.serial {
+            None => self.words.say("desk-ready"),
+            Some(port) => {
+                let port = [("port", port.to_string_lossy().into_owned().into())];
+                self.words.say_with("desk-ready-serial", &port)
             }
-            let typed = whole_characters(&mut bytes);
-            let now = self.now()?;
-            let said = desk.hear(&typed, now);
-            self.told(&said)?;
-        }
-        let now = self.now()?;
-        let said = desk.finish(now);
-        self.told(&said)?;
+        };
+        self.line(&ready)?;
+        self.hear(desk, line, false)?;
         self.missing(desk);
         if 0 < self.kept {
             // A bad scan on the way to a record that is safe is no failure.
@@ -39,7 +34,86 @@ impl Hand<'_, '_> {
         Ok(())
     }
 
-    /// One line from the input; `None` at its end.
+    /// Hears until the input ends, or until a test code was heard; whether one was.
+    pub(super) fn hear(
+        &mut self,
+        desk: &mut Desk,
+        line: &Line,
+        until_test: bool,
+    ) -> Result<bool, DeskError> {
+        let mut port = line.serial.as_ref().map(|port| {
+            let opened = serial(port, line.baud).map(Patient::new);
+            opened.map_err(|_| DeskError::NoSerial {
+                port: port.to_string_lossy().into_owned(),
+            })
+        });
+        let mut port = port.take().transpose()?;
+        let keyboard = match port {
+            None => (self.world.keyboard)(),
+            Some(_) => None,
+        };
+        let mut bytes = Vec::new();
+        let mut silences = 0;
+        let mut is_test = false;
+        loop {
+            let heard = self.chunk(port.as_mut(), keyboard.as_ref(), &mut bytes)?;
+            let now = self.now()?;
+            let said = match heard {
+                Chunk::Bytes => {
+                    silences = 0;
+                    desk.hear(&whole_characters(&mut bytes), now)
+                }
+                Chunk::Silence => {
+                    silences += 1;
+                    if silences == SILENCES {
+                        self.tell_missing(desk);
+                    }
+                    if desk.is_within() {
+                        desk.finish(now)
+                    } else {
+                        Vec::new()
+                    }
+                }
+                Chunk::End => desk.finish(now),
+            };
+            self.told(&said)?;
+            is_test |= said.iter().any(|said| matches!(said, Said::Test(_)));
+            if heard == Chunk::End || (until_test && is_test) {
+                return Ok(is_test);
+            }
+        }
+    }
+
+    /// Reads what came next.
+    fn chunk(
+        &mut self,
+        port: Option<&mut Patient>,
+        keyboard: Option<&Keyboard>,
+        bytes: &mut Vec<u8>,
+    ) -> Result<Chunk, DeskError> {
+        let mut chunk = [0; CHUNK_BYTES];
+        let input: &mut dyn Read = match port {
+            Some(port) => port,
+            None => self.world.input,
+        };
+        loop {
+            let length = match input.read(&mut chunk) {
+                Ok(0) => return Ok(Chunk::End),
+                Ok(length) => length,
+                Err(error) if error.kind() == ErrorKind::Interrupted => continue,
+                Err(error) if error.kind() == ErrorKind::TimedOut => return Ok(Chunk::Silence),
+                Err(_) => return Err(DeskError::Input),
+            };
+            let typed = &chunk[..length];
+            if keyboard.is_some() && typed.contains(&CTRL_C) {
+                return Ok(Chunk::End);
+            }
+            bytes.extend(typed);
+            return Ok(Chunk::Bytes);
+        }
+    }
+
+    /// One line from the input, or what came before a silence; `None` at its end.
     pub(super) fn typed_line(&mut self) -> Result<Option<String>, DeskError> {
         let mut bytes = Vec::new();
         let mut one = [0];
@@ -49,12 +123,28 @@ impl Hand<'_, '_> {
                 Ok(0) => break,
                 Ok(_) => bytes.extend(one),
                 Err(error) if error.kind() == ErrorKind::Interrupted => {}
+                Err(error) if error.kind() == ErrorKind::TimedOut => {
+                    if !bytes.is_empty() {
+                        break;
+                    }
+                }
                 Err(_) => return Err(DeskError::Input),
             }
         }
         let line = String::from_utf8_lossy(&bytes).into_owned();
         Ok((!bytes.is_empty()).then_some(line))
     }
+}
+
+/// What a read gave.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Chunk {
+    /// Something was typed.
+    Bytes,
+    /// Nothing, for a while.
+    Silence,
+    /// The input ended.
+    End,
 }
 
 /// Takes the characters that are whole; a character cut by the chunk's end stays for the next.

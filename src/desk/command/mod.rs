@@ -7,9 +7,12 @@ mod arguments;
 mod enrol;
 mod folder;
 mod keys;
+mod line;
 mod listen;
+mod patient;
 mod read;
 mod records;
+mod scanner;
 
 use std::ffi::OsString;
 use std::io::{Read, Write};
@@ -23,11 +26,16 @@ use crate::handover::HandoverError;
 use crate::record::WallTime;
 use crate::words::{Lang, Words};
 use arguments::{Arguments, Command};
+pub use line::Keyboard;
+pub use patient::{PATIENCE, Patient};
 
 /// What the commands take from outside.
 pub struct World<'a> {
-    /// What a scanner or a person types.
+    /// What a scanner or a person types. A read that ends with `TimedOut` tells that nothing came
+    /// for a while; one that may be silent for long is wrapped in [`Patient`].
     pub input: &'a mut dyn Read,
+    /// Gives the keyboard to the scanner, where there is one.
+    pub keyboard: &'a dyn Fn() -> Option<Keyboard>,
     /// Answers.
     pub out: &'a mut dyn Write,
     /// What happened and what to do.
@@ -90,6 +98,7 @@ const fn exit_code(error: &DeskError) -> u8 {
         | DeskError::NotAPicture { .. }
         | DeskError::NoCode { .. }
         | DeskError::NoTabletKey
+        | DeskError::NoTestCode
         | DeskError::Record(_)
         | DeskError::Handover(HandoverError::NotOurs) => BAD_INPUT,
         DeskError::Store(_)
@@ -106,6 +115,7 @@ const fn exit_code(error: &DeskError) -> u8 {
         | DeskError::NoRandom
         | DeskError::NoClock
         | DeskError::NoFolder
+        | DeskError::NoSerial { .. }
         | DeskError::Input
         | DeskError::NotLaidOut => REFUSED,
     }
@@ -130,7 +140,8 @@ impl Hand<'_, '_> {
         let mut desk = Desk::open(&folder)?;
         match arguments.command {
             Command::Keys { what } => self.keys(&mut desk, what),
-            Command::Listen => self.listen(&mut desk),
+            Command::Listen { line } => self.listen(&mut desk, &line),
+            Command::Scanner { what } => self.scanner(&mut desk, what),
             Command::Read { files } => self.read(&mut desk, &files),
             Command::Inbox => self.inbox(&desk),
             Command::Show { id } => self.show(&desk, id),
@@ -180,16 +191,25 @@ impl Hand<'_, '_> {
         Ok(())
     }
 
-    /// Tells what is still missing of records begun.
-    fn missing(&mut self, desk: &Desk) {
-        for (_, count, missing) in desk.missing() {
+    /// Tells what is still missing of records begun; whether anything is.
+    fn tell_missing(&mut self, desk: &Desk) -> bool {
+        let waiting = desk.waiting();
+        for it in &waiting {
             let args = [
-                ("missing", super::tell::listed(&missing).into()),
-                ("many", missing.len().into()),
-                ("count", i64::from(count).into()),
+                ("missing", super::tell::listed(&it.missing).into()),
+                ("many", it.missing.len().into()),
+                ("count", i64::from(it.count).into()),
             ];
             let line = self.words.say_with("desk-still-missing", &args);
             let _ = writeln!(self.world.err, "{line}");
+        }
+        let _ = self.world.err.flush();
+        !waiting.is_empty()
+    }
+
+    /// Tells, at the end, what is still missing of records begun.
+    fn missing(&mut self, desk: &Desk) {
+        if self.tell_missing(desk) {
             self.worst = self.worst.max(REFUSED);
         }
     }

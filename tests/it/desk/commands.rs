@@ -33,6 +33,7 @@ fn desk_with(data: &Path, arguments: &[&str], input: &str, random: [u8; 32]) -> 
         given,
         &mut World {
             input: &mut input,
+            keyboard: &|| None,
             out: &mut out,
             err: &mut err,
             now: &|| now().local(),
@@ -242,6 +243,104 @@ fn keys_are_renewed_and_a_lost_tablet_is_struck_off_by_commands_alone() {
 }
 
 #[test]
+fn the_test_code_is_made_read_from_its_picture_and_judged() {
+    let folder = Folder::new("desk-scanner");
+    let data = folder.file("data");
+    let file = folder.file("test.png");
+    let out = file.to_str().unwrap();
+    for (largest, digits) in [("15", "991"), ("20", "1600"), ("25", "2395")] {
+        let arguments = ["scanner", "code", "--largest", largest, "--out", out];
+        let made = desk(&data, &arguments, "");
+        assert_eq!(made.code, 0, "{}", made.err);
+        let read = desk(&data, &["read", out], "");
+        assert_eq!(read.code, 0, "{}", read.err);
+        let all = format!("All {digits} digits arrived");
+        assert!(
+            read.out
+                .replace([',', '\u{2068}', '\u{2069}'], "")
+                .contains(&all),
+            "{}",
+            read.out
+        );
+    }
+    let text = feedside::handover::test_code::text(feedside::handover::VersionCap::V20);
+    let typed = desk(&data, &["scanner", "test"], &format!("]Q1{text}\t"));
+    assert_eq!(typed.code, 0, "{}", typed.err);
+    for told in ["]Q1", "tab key", "arrive as digits", "can be used"] {
+        assert!(typed.out.contains(told), "{told}: {}", typed.out);
+    }
+    let lossy = text[..600].to_owned() + &text[601..];
+    let typed = desk(&data, &["scanner", "test"], &lossy);
+    for told in [
+        "lost: 1, doubled: 0",
+        "Do not choose",
+        "After the code: nothing",
+    ] {
+        assert!(typed.out.contains(told), "{told}: {}", typed.out);
+    }
+    let shown = desk(&data, &["scanner", "code"], "");
+    assert!(shown.code == 0 && shown.out.lines().count() > 50);
+    assert_eq!(
+        desk(&data, &["scanner", "test"], "nothing of ours\n").code,
+        2
+    );
+    assert_eq!(desk(&data, &["listen", "--serial", out], "").code, 1);
+}
+
+#[test]
+fn after_a_silence_a_cut_code_and_what_is_missing_are_told() {
+    /// Gives its parts one after the other; each empty one is a silence.
+    struct Parts(Vec<String>);
+    impl std::io::Read for Parts {
+        fn read(&mut self, into: &mut [u8]) -> std::io::Result<usize> {
+            if self.0.is_empty() {
+                return Ok(0);
+            }
+            let part = self.0.remove(0);
+            if part.is_empty() {
+                return Err(std::io::ErrorKind::TimedOut.into());
+            }
+            into[..part.len()].copy_from_slice(part.as_bytes());
+            Ok(part.len())
+        }
+    }
+    let folder = Folder::new("desk-silence");
+    let data = folder.file("data");
+    let pieces = packed(&set_up(&data)).pieces;
+    let half = pieces[1].len() / 2;
+    let silence = String::new;
+    let mut parts = vec![pieces[0].clone(), pieces[1][..half].to_owned(), silence()];
+    parts.extend((0..4).map(|_| silence()));
+    // The rest of the cut code, then the others.
+    parts.push(pieces[1][half..].to_owned());
+    parts.push(silence());
+    parts.extend(pieces[2..].iter().cloned());
+    let (mut out, mut err) = (Vec::new(), Vec::new());
+    let given = ["feedside-desk", "--lang", "en", "--data"].map(OsString::from);
+    let given = given.into_iter().chain([data.into(), "listen".into()]);
+    let code = run(
+        given,
+        &mut World {
+            input: &mut Parts(parts),
+            keyboard: &|| None,
+            out: &mut out,
+            err: &mut err,
+            now: &|| now().local(),
+            random: &|| None,
+            variable: &|_| None,
+        },
+    );
+    let (out, err) = (
+        String::from_utf8(out).unwrap(),
+        String::from_utf8(err).unwrap(),
+    );
+    assert!(code == 0 && out.contains("Receipt"), "{out}{err}");
+    assert!(err.contains("Code 2 was read only in part"), "{err}");
+    assert_eq!(err.matches("still missing").count(), 1, "{err}");
+    assert!(err.contains("the pieces number 2, 3 are"), "{err}");
+}
+
+#[test]
 fn a_scan_in_bytes_that_are_no_text_is_no_panic() {
     let folder = Folder::new("desk-bytes");
     let (mut out, mut err) = (Vec::new(), Vec::new());
@@ -252,6 +351,7 @@ fn a_scan_in_bytes_that_are_no_text_is_no_panic() {
         given.map(OsString::from),
         &mut World {
             input: &mut noise.as_slice(),
+            keyboard: &|| None,
             out: &mut out,
             err: &mut err,
             now: &|| now().local(),

@@ -2,8 +2,9 @@
 //! the French, Czech and Persian keyboard layouts as in xkeyboard-config (symbols/fr, cz, ir; from
 //! memory); the prefix `]Q1` of ISO/IEC 15424 for QR codes (from memory).
 
-use feedside::desk::listen::Listener;
-use feedside::handover::{HandoverError, Offered};
+use feedside::desk::listen::{Heard, Listener, ScannerReport, Suffix};
+use feedside::handover::test_code::{self, Slips, slips};
+use feedside::handover::{HandoverError, Offered, VersionCap};
 use proptest::prelude::*;
 
 use super::{packed, set_up};
@@ -11,6 +12,15 @@ use super::{packed, set_up};
 fn pieces() -> Vec<String> {
     static PIECES: std::sync::OnceLock<Vec<String>> = std::sync::OnceLock::new();
     PIECES.get_or_init(|| packed(&set_up().1).pieces).clone()
+}
+
+/// The codes among what was heard; nothing else may be.
+fn codes(heard: Vec<Heard>) -> Vec<Offered> {
+    let code = |heard| match heard {
+        Heard::Code(offered) => offered,
+        Heard::Test(_) => panic!("no test code was typed"),
+    };
+    heard.into_iter().map(code).collect()
 }
 
 fn is_complete(offered: &Offered) -> bool {
@@ -35,11 +45,12 @@ fn refusals(heard: &[Offered]) -> usize {
 fn typed(text: &str, chunk_chars: usize) -> (usize, usize) {
     let mut listener = Listener::new();
     let chars: Vec<char> = text.chars().collect();
-    let mut heard: Vec<Offered> = chars
+    let mut heard: Vec<Heard> = chars
         .chunks(chunk_chars)
         .flat_map(|chunk| listener.push(&chunk.iter().collect::<String>()))
         .collect();
     heard.extend(listener.finish());
+    let heard = codes(heard);
     let whole = heard.iter().filter(|it| is_complete(it)).count();
     (whole, refusals(&heard))
 }
@@ -107,6 +118,7 @@ fn a_cut_scan_is_named_and_the_whole_one_behind_it_is_taken() {
         let mut listener = Listener::new();
         let mut heard = listener.push(&format!("{half}{between}{}\n", pieces[0]));
         heard.extend(listener.finish());
+        let heard = codes(heard);
         assert!(
             matches!(
                 heard[0],
@@ -129,7 +141,7 @@ fn a_cut_scan_is_named_and_the_whole_one_behind_it_is_taken() {
 fn text_that_is_no_code_is_told_once_and_empty_lines_are_not() {
     let mut listener = Listener::new();
     assert!(listener.push("\n\r\n\t\n").is_empty());
-    let heard = listener.push("4006381333931\nsome words that somebody typed\n");
+    let heard = codes(listener.push("4006381333931\nsome words that somebody typed\n"));
     assert_eq!(refusals(&heard), 2);
     assert_eq!(heard.len(), 2);
 }
@@ -144,18 +156,207 @@ fn a_flood_of_nothing_is_taken_within_bounds() {
         }
     }
     listener.finish();
-    assert_eq!(refusals(&listener.push(&(pieces()[0].clone() + "\n"))), 0);
+    let heard = codes(listener.push(&(pieces()[0].clone() + "\n")));
+    assert_eq!(refusals(&heard), 0);
 }
 
 #[test]
 fn what_is_still_missing_can_be_asked() {
     let mut listener = Listener::new();
     listener.push(&(pieces()[1].clone() + "\n"));
-    let missing = listener.missing();
-    assert_eq!(missing.len(), 1);
-    let (_, count, missing) = &missing[0];
-    let expected: Vec<u8> = (1..=*count).filter(|index| *index != 2).collect();
-    assert_eq!(*missing, expected);
+    let waiting = listener.waiting();
+    assert_eq!(waiting.len(), 1);
+    let expected: Vec<u8> = (1..=waiting[0].count).filter(|index| *index != 2).collect();
+    assert_eq!(waiting[0].missing, expected);
+}
+
+#[test]
+fn a_code_with_a_slip_in_its_preamble_is_told_as_damaged_through_a_layout_that_was_seen() {
+    let french: Vec<char> = "à&é\"'(-è_ç".chars().collect();
+    let on_french = |text: &str| -> String {
+        let key = |c: char| french[c.to_digit(10).unwrap() as usize];
+        text.chars().map(key).collect()
+    };
+    let mut listener = Listener::new();
+    let slipped = on_french(&pieces()[1][1..]) + "\n";
+    let before = codes(listener.push(&slipped));
+    assert_eq!(before, [Offered::Refused(HandoverError::NotOurs)]);
+    listener.push(&(on_french(&pieces()[0]) + "\n"));
+    let after = codes(listener.push(&slipped));
+    assert_eq!(
+        after,
+        [Offered::Refused(HandoverError::PieceDamaged { piece: 2 })]
+    );
+}
+
+#[test]
+fn two_tablets_may_be_scanned_by_turns() {
+    let (_, desk) = set_up();
+    let other = super::packed_as(&super::handed_of(crate::support::bare_visit()), &desk, 4);
+    let longest = pieces().len().max(other.pieces.len());
+    let text: String = (0..longest)
+        .flat_map(|at| [pieces().get(at).cloned(), other.pieces.get(at).cloned()])
+        .flatten()
+        .map(|piece| piece + "\n")
+        .collect();
+    assert_eq!(typed(&text, 200), (2, 0));
+}
+
+/// Types a text through keys, prefix and suffix; what is said of it, once.
+fn tried(text: &str, keys: &str, before: &str, after: &str) -> ScannerReport {
+    let keys: Vec<char> = keys.chars().collect();
+    let typed: String = text
+        .chars()
+        .map(|c| keys[c.to_digit(10).unwrap() as usize])
+        .collect();
+    let mut listener = Listener::new();
+    let mut heard = listener.push(&format!("{before}{typed}{after}"));
+    heard.extend(listener.finish());
+    match heard.as_slice() {
+        [Heard::Test(report)] => (**report).clone(),
+        other => panic!("{other:?}"),
+    }
+}
+
+const PLAIN: &str = "0123456789";
+
+#[test]
+fn the_test_code_tells_layout_prefix_suffix_and_that_nothing_was_lost() {
+    for cap in VersionCap::ALL {
+        let text = test_code::text(cap);
+        let few = cap != VersionCap::V15;
+        for keys in [PLAIN, "à&é\"'(-è_ç", "É+ĚŠČŘŽÝÁÍ", "۰۱۲۳۴۵۶۷۸۹"] {
+            for before in ["", "]Q1", "ward "].into_iter().skip(usize::from(few)) {
+                for (after, suffix) in [
+                    ("", Suffix::Nothing),
+                    ("\r\n", Suffix::Enter),
+                    ("\n", Suffix::Enter),
+                    ("\t", Suffix::Tab),
+                    (" end\n", Suffix::Other(" end\n".to_owned())),
+                ] {
+                    let report = tried(&text, keys, before, after);
+                    assert_eq!(report.cap, cap);
+                    assert_eq!(report.digits, text.len());
+                    assert_eq!(report.slips, Slips::default());
+                    assert_eq!(report.keys.iter().collect::<String>(), keys);
+                    assert_eq!(report.is_plain(), keys == PLAIN);
+                    assert_eq!((report.prefix.as_str(), &report.suffix), (before, &suffix));
+                    assert_eq!(report.per_second, None, "all came at once");
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn the_test_code_tells_what_was_lost_doubled_or_wrong_and_where() {
+    let text = test_code::text(VersionCap::V20);
+    for at in [0, 7, 19, 20, 21, 22, 25, 26, 700, text.len() - 1] {
+        let digit = text.as_bytes()[at] - b'0';
+        let other = char::from(b'0' + (digit + 5) % 10);
+        let (begin, rest) = (&text[..at], &text[at + 1..]);
+        for (slipped, lost, doubled, wrong) in [
+            (format!("{begin}{rest}"), 1, 0, 0),
+            (format!("{begin}{digit}{digit}{rest}"), 0, 1, 0),
+            (format!("{begin}{other}{rest}"), 0, 0, 1),
+        ] {
+            let report = tried(&slipped, PLAIN, "", "\n");
+            if at == 0 && doubled == 1 {
+                // The same as with a nought before the code.
+                assert_eq!(report.prefix, "0");
+                continue;
+            }
+            let slips = report.slips;
+            let found = (slips.lost, slips.doubled, slips.wrong);
+            assert_eq!(found, (lost, doubled, wrong), "at {at}");
+            let first = slips.first.unwrap();
+            // Equal digits beside each other: which of them was lost cannot be told.
+            assert!(at.abs_diff(first - 1) <= 2, "at {at}, not {first}");
+        }
+    }
+    // Every fortieth digit lost, and the end cut off.
+    let thinned: String = text
+        .char_indices()
+        .filter(|(at, _)| at % 40 != 39)
+        .map(|(_, c)| c)
+        .collect();
+    let cut = &thinned[..1_400];
+    let slips = tried(cut, PLAIN, "", "\n").slips;
+    assert_eq!((slips.lost, slips.count()), (1_600 - 1_400, 1_600 - 1_400));
+}
+
+#[test]
+fn no_preamble_hides_within_a_test_code_and_all_digits_are_in_every_block() {
+    for cap in VersionCap::ALL {
+        let text = test_code::text(cap);
+        // ISO/IEC 18004, table 7: digits at error correction M; from memory.
+        let digits = [(15, 991), (20, 1_600), (25, 2_395)];
+        assert!(
+            digits.contains(&(cap.version(), text.len())),
+            "{}",
+            text.len()
+        );
+        assert_eq!(tried(&text, PLAIN, "", "\n").prefix, "");
+        for block in text.as_bytes()[26..].chunks_exact(10) {
+            let mut sorted = block.to_vec();
+            sorted.sort_unstable();
+            assert_eq!(sorted, PLAIN.as_bytes());
+        }
+    }
+}
+
+#[test]
+fn the_speed_is_that_of_the_characters_after_the_first_chunk() {
+    let text = test_code::text(VersionCap::V20) + "\n";
+    let mut listener = Listener::new();
+    let mut heard = Vec::new();
+    // Ten characters every 40 ms.
+    for (chunk, at) in text.as_bytes().chunks(10).zip(0..) {
+        let typed = std::str::from_utf8(chunk).unwrap();
+        heard.extend(listener.push_at(typed, Some(1_000_000 + at * 40)));
+    }
+    match heard.as_slice() {
+        [Heard::Test(report)] => assert_eq!(report.per_second, Some(250)),
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn a_test_code_between_pieces_disturbs_none_of_them() {
+    for between in ["", "\n"] {
+        let mut texts = pieces();
+        texts.insert(1, test_code::text(VersionCap::V15));
+        let mut listener = Listener::new();
+        let mut heard = listener.push(&texts.join(between));
+        heard.extend(listener.finish());
+        let tests = heard.iter().filter(|it| matches!(it, Heard::Test(_)));
+        assert_eq!(tests.count(), 1, "{between:?}");
+        heard.retain(|it| matches!(it, Heard::Code(_)));
+        let heard = codes(heard);
+        assert_eq!(refusals(&heard), 0, "{heard:?}");
+        assert_eq!(heard.iter().filter(|it| is_complete(it)).count(), 1);
+    }
+}
+
+#[test]
+fn the_slips_are_counted_as_by_hand() {
+    for (sent, heard, lost, doubled, wrong, first) in [
+        (&b"123"[..], &b"123"[..], 0, 0, 0, None),
+        (b"123", b"13", 1, 0, 0, Some(2)),
+        (b"123", b"1223", 0, 1, 0, Some(3)),
+        (b"123", b"1x3", 0, 0, 1, Some(2)),
+        (b"123", b"", 3, 0, 0, Some(1)),
+        (b"", b"12", 0, 2, 0, Some(1)),
+        // The classic pair of words: three slips.
+        (b"kitten", b"sitting", 0, 1, 2, Some(1)),
+    ] {
+        let slips = slips(sent, heard);
+        assert_eq!(
+            (slips.lost, slips.doubled, slips.wrong),
+            (lost, doubled, wrong)
+        );
+        assert_eq!(slips.first, first);
+    }
 }
 
 proptest! {

@@ -161,11 +161,11 @@ fn any_one_digit_altered_is_refused_by_the_name_of_its_piece_and_a_new_scan_heal
     let (mut desk, public) = set_up();
     let packed = packed(&public);
     let piece = &packed.pieces[1];
-    let everywhere = (0..60).chain((60..piece.len()).step_by(97));
+    let everywhere = (0..60).chain((60..piece.len()).step_by(197));
     for at in everywhere {
         let mut digits = piece.clone().into_bytes();
         let right = digits[at] - b'0';
-        for more in if at < 60 { 1..10 } else { 1..2 } {
+        for more in if at < 60 { vec![1, 4, 9] } else { vec![1] } {
             digits[at] = b'0' + (right + more) % 10;
             let altered = std::str::from_utf8(&digits).unwrap();
             let said = desk.take(altered, now());
@@ -184,7 +184,7 @@ fn a_digit_lost_or_doubled_anywhere_never_names_another_piece() {
     let (mut desk, public) = set_up();
     let packed = packed(&public);
     let piece = &packed.pieces[1];
-    let everywhere = (0..60).chain((60..piece.len()).step_by(97));
+    let everywhere = (0..60).chain((60..piece.len()).step_by(197));
     let mut named_right = 0;
     for at in everywhere {
         let lost = format!("{}{}", &piece[..at], &piece[at + 1..]);
