@@ -21,6 +21,7 @@ const SCREEN_AREAS: &[&str] = &[
     "bedside",
     "looking-back",
     "plan",
+    "practice",
     "handover",
     "settings",
 ];

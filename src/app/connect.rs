@@ -8,7 +8,7 @@ use slint::{ComponentHandle, Global, Timer};
 
 use super::event::Event;
 use super::shell::Shell;
-use super::{bedside, before, handover, looking_back, pair, plan, settings, ui, ward};
+use super::{bedside, before, handover, looking_back, pair, plan, practice, settings, ui, ward};
 use crate::record::{Side, Sign};
 
 /// Something that hears events.
@@ -44,6 +44,7 @@ pub fn connect(window: &ui::AppWindow, hear: &Hear) {
     at_the_bedside(window, hear);
     after_feed(window, hear);
     hand_over(window, hear);
+    practising(window, hear);
     preferences(window, hear);
 }
 
@@ -70,6 +71,7 @@ fn ward_and_pair(window: &ui::AppWindow, hear: &Hear) {
     let it = ui::WardAdapter::get(window);
     on!(hear, it.on_open(index) => Event::Ward(ward::Event::Opened(place(index))));
     on!(hear, it.on_new_pair() => Event::Ward(ward::Event::NewWanted));
+    on!(hear, it.on_practice() => Event::Ward(ward::Event::PracticeWanted));
     on!(hear, it.on_settings() => Event::Ward(ward::Event::SettingsWanted));
     on!(hear, it.on_demo() => Event::Ward(ward::Event::DemoWanted));
     let it = ui::PairAdapter::get(window);
@@ -257,6 +259,26 @@ fn hand_over(window: &ui::AppWindow, hear: &Hear) {
     )));
     on!(hear, it.on_key(key) => Event::Handover(handover::Event::Keyed(key.into())));
     on!(hear, it.on_amend() => Event::Handover(handover::Event::AmendWanted));
+}
+
+fn practising(window: &ui::AppWindow, hear: &Hear) {
+    use practice::Event as It;
+    let it = ui::PracticeAdapter::get(window);
+    on!(hear, it.on_back() => Event::Practice(It::BackWanted));
+    on!(hear, it.on_start() => Event::Practice(It::StartWanted));
+    on!(hear, it.on_second() => Event::Practice(It::SecondWanted));
+    on!(hear, it.on_another() => Event::Practice(It::AnotherWanted));
+    on!(hear, it.on_stop() => Event::Practice(It::StopWanted));
+    on!(hear, it.on_choose(group, index) => Event::Practice(match group {
+        0 => It::BabyChosen(place(index)),
+        1 => It::SpeedChosen(place(index)),
+        _ => It::MinutesChosen(place(index)),
+    }));
+    on!(hear, it.on_tapped(pad) => Event::Practice(It::Tapped(match pad {
+        0 => bedside::PadKind::Suck,
+        1 => bedside::PadKind::SuckSwallow,
+        _ => bedside::PadKind::Swallow,
+    })));
 }
 
 fn preferences(window: &ui::AppWindow, hear: &Hear) {

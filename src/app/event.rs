@@ -1,7 +1,7 @@
 //! Everything that the shell hears: each screen's events, the keeper's answers, the clock.
 
 use super::keeper::Told;
-use super::{bedside, before, handover, looking_back, pair, plan, settings, ward};
+use super::{bedside, before, handover, looking_back, pair, plan, practice, settings, ward};
 
 /// One event.
 #[derive(Debug)]
@@ -20,6 +20,8 @@ pub enum Event {
     Plan(plan::Event),
     /// On the hand-over screen.
     Handover(handover::Event),
+    /// On the practice screen.
+    Practice(practice::Event),
     /// On the settings screen.
     Settings(settings::Event),
     /// The app was started.

@@ -20,6 +20,7 @@ pub mod open_visit;
 pub mod pair;
 pub mod picture;
 pub mod plan;
+pub mod practice;
 pub mod preferences;
 pub mod route;
 pub mod say;

@@ -17,13 +17,15 @@ pub enum Route {
     Plan,
     /// The codes and the receipt.
     Handover,
+    /// Practice with a simulated feed.
+    Practice,
     /// Settings.
     Settings,
 }
 
 impl Route {
     /// All screens, each with the word used in file names.
-    pub const ALL: [(Self, &'static str); 8] = [
+    pub const ALL: [(Self, &'static str); 9] = [
         (Self::Ward, "ward"),
         (Self::Pair, "pair"),
         (Self::Before, "before"),
@@ -31,6 +33,7 @@ impl Route {
         (Self::LookingBack, "looking-back"),
         (Self::Plan, "plan"),
         (Self::Handover, "handover"),
+        (Self::Practice, "practice"),
         (Self::Settings, "settings"),
     ];
 }

@@ -217,6 +217,15 @@ pub struct Summary {
     pub doubts: Vec<Doubt>,
 }
 
+impl Summary {
+    /// The phase at a time; `None` before the first tap and from the last on.
+    pub fn phase_at(&self, at: At) -> Option<Phase> {
+        let next = self.phases.partition_point(|span| span.from <= at);
+        let span = self.phases.get(next.checked_sub(1)?)?;
+        (at < span.to).then_some(span.phase)
+    }
+}
+
 /// What the bedside screen shows while the feed runs.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Live {

@@ -78,7 +78,7 @@ impl Shell {
             Route::LookingBack => self.update(Event::LookingBack(looking_back::Event::Came)),
             Route::Plan => self.update(Event::Plan(plan::Event::Came)),
             Route::Handover => self.update(Event::Handover(handover::Event::Came)),
-            Route::Pair | Route::Bedside | Route::Settings => vec![],
+            Route::Pair | Route::Bedside | Route::Practice | Route::Settings => vec![],
         }
     }
 

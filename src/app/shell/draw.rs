@@ -5,7 +5,9 @@ use slint::Global;
 use super::Shell;
 use crate::app::around::Around;
 use crate::app::route::Route;
-use crate::app::{bedside, before, handover, looking_back, pair, plan, settings, ui, ward};
+use crate::app::{
+    bedside, before, handover, looking_back, pair, plan, practice, settings, ui, ward,
+};
 
 impl Shell {
     pub(super) fn fill_words(&self, window: &ui::AppWindow) {
@@ -35,6 +37,10 @@ impl Shell {
             self.tell_safe();
             return;
         }
+        if only_clock && self.route == Route::Practice && models.practice.is_playing() {
+            practice::render_clock(&models.practice, &around, words, &window);
+            return;
+        }
         self.frame(&window);
         match self.route {
             Route::Ward => ward::render(&models.ward, &around, words, &window),
@@ -56,6 +62,7 @@ impl Shell {
             }
             Route::Plan => plan::render(&models.plan, &around, words, &window),
             Route::Handover => handover::render(&models.handover, &around, words, &window),
+            Route::Practice => practice::render(&models.practice, &around, words, &window),
             Route::Settings => {
                 if let Some(tablet) = &self.tablet_shown {
                     settings::render(&models.settings, &around, words, tablet, &window);
@@ -93,6 +100,7 @@ impl Shell {
             Route::LookingBack => ui::Route::LookingBack,
             Route::Plan => ui::Route::Plan,
             Route::Handover => ui::Route::Handover,
+            Route::Practice => ui::Route::Practice,
             Route::Settings => ui::Route::Settings,
         });
     }

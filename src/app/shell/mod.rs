@@ -17,7 +17,7 @@ use super::open_visit::OpenVisit;
 use super::preferences::Preferences;
 use super::route::Route;
 use super::settings::TabletShown;
-use super::{bedside, before, handover, looking_back, pair, plan, settings, ui, ward};
+use super::{bedside, before, handover, looking_back, pair, plan, practice, settings, ui, ward};
 use crate::fault;
 use crate::findings::Policy;
 use crate::handover::TabletKey;
@@ -61,6 +61,7 @@ struct Models {
     looking_back: looking_back::Model,
     plan: plan::Model,
     handover: handover::Model,
+    practice: practice::Model,
     settings: settings::Model,
 }
 
@@ -128,6 +129,7 @@ impl Shell {
         match self.route {
             Route::Bedside => 200,
             Route::Before => 500,
+            Route::Practice if self.models.practice.is_playing() => 33,
             _ => 60_000,
         }
     }
@@ -174,6 +176,10 @@ impl Shell {
             )),
             Event::Plan(event) => deeds(plan::update(&mut models.plan, event, &around)),
             Event::Handover(event) => deeds(handover::update(&mut models.handover, event, &around)),
+            Event::Practice(event) => {
+                let seed = seed_of((self.parts.random)());
+                deeds(practice::update(&mut models.practice, event, &around, seed))
+            }
             Event::Settings(event) => deeds(settings::update(&mut models.settings, event, &around)),
             Event::Ticked => match self.route {
                 Route::Bedside => deeds(bedside::update(
@@ -185,6 +191,12 @@ impl Shell {
                     &mut models.before,
                     before::Event::Ticked,
                     &around,
+                )),
+                Route::Practice => deeds(practice::update(
+                    &mut models.practice,
+                    practice::Event::Ticked,
+                    &around,
+                    0,
                 )),
                 _ => vec![],
             },
@@ -212,6 +224,7 @@ impl Shell {
             Route::LookingBack => Event::LookingBack(looking_back::Event::BackWanted),
             Route::Plan => Event::Plan(plan::Event::BackWanted),
             Route::Handover => Event::Handover(handover::Event::BackWanted),
+            Route::Practice => Event::Practice(practice::Event::BackWanted),
             Route::Settings => Event::Settings(settings::Event::BackWanted),
         };
         self.update(event)
@@ -302,6 +315,13 @@ impl Shell {
     }
 }
 
+/// A seed from random bytes.
+fn seed_of(random: [u8; 16]) -> u64 {
+    let (mut seed, (half, _)) = ([0; 8], random.split_at(8));
+    seed.copy_from_slice(half);
+    u64::from_le_bytes(seed)
+}
+
 /// Weights of the visits before this one.
 fn earlier(
     story: &super::keeper::Story,
@@ -313,4 +333,11 @@ fn earlier(
         .filter(|(of, _, _)| *of != visit)
         .map(|(_, wall, weighing)| (*wall, *weighing))
         .collect()
+}
+
+/// A seed from random bytes.
+fn seed_of(random: [u8; 16]) -> u64 {
+    let (mut seed, (half, _)) = ([0; 8], random.split_at(8));
+    seed.copy_from_slice(half);
+    u64::from_le_bytes(seed)
 }

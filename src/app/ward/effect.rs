@@ -11,6 +11,8 @@ pub enum Effect {
     Show(PairId),
     /// Show an empty form.
     Form,
+    /// Go to the practice screen.
+    Practice,
     /// Go to the settings.
     Settings,
     /// Fill in the invented ward.
@@ -22,6 +24,7 @@ impl From<Effect> for Deed {
         match effect {
             Effect::Show(pair) => Self::ShowPair(pair),
             Effect::Form => Self::ShowForm(None),
+            Effect::Practice => Self::Go(Route::Practice),
             Effect::Settings => Self::Go(Route::Settings),
             Effect::Demo => Self::FillDemo,
         }

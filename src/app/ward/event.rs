@@ -11,6 +11,8 @@ pub enum Event {
     Opened(usize),
     /// A new pair.
     NewWanted,
+    /// Practice.
+    PracticeWanted,
     /// Settings.
     SettingsWanted,
     /// The invented ward.

@@ -28,6 +28,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             .into_iter()
             .collect(),
         Event::NewWanted => vec![Effect::Form],
+        Event::PracticeWanted => vec![Effect::Practice],
         Event::SettingsWanted => vec![Effect::Settings],
         Event::DemoWanted if model.lines.is_empty() => vec![Effect::Demo],
         Event::DemoWanted => vec![],

@@ -3,3 +3,4 @@
 
 mod bedside;
 mod contrast;
+mod practice;
