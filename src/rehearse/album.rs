@@ -4,12 +4,12 @@ use std::path::PathBuf;
 
 use crate::app::event::Event;
 use crate::app::picture::Canvas;
-use crate::app::route::Route;
 use crate::app::settings;
-use crate::app::shell::Shell;
 use crate::words::Lang;
 
 use super::RehearseError;
+use super::eye::Eye;
+use super::ward::Tablet;
 
 /// Width and height of the pictures: a ten-inch tablet lying and standing.
 const SIZES: [(u32, u32); 2] = [(1280, 800), (800, 1280)];
@@ -32,29 +32,6 @@ impl Album {
         }
     }
 
-    /// Takes the screen that is seen in every size, language and light, and leaves the shell in
-    /// English by day.
-    pub fn take(&mut self, shell: &mut Shell) -> Result<(), RehearseError> {
-        let name = Route::ALL
-            .iter()
-            .find(|(route, _)| *route == shell.route())
-            .map_or("", |(_, name)| *name);
-        for (place, lang) in Lang::ALL.iter().enumerate() {
-            for night in [false, true] {
-                shell.hear(Event::Settings(settings::Event::LanguageChosen(place)));
-                shell.hear(Event::Settings(settings::Event::NightChosen(night)));
-                for (width, height) in SIZES {
-                    let light = if night { "-night" } else { "" };
-                    let file = format!("{name}-{}-{width}x{height}{light}.png", lang.tag());
-                    self.one(&file, width, height)?;
-                }
-            }
-        }
-        shell.hear(Event::Settings(settings::Event::LanguageChosen(0)));
-        shell.hear(Event::Settings(settings::Event::NightChosen(false)));
-        Ok(())
-    }
-
     fn one(&mut self, name: &str, width: u32, height: u32) -> Result<(), RehearseError> {
         self.canvas.resize(width, height);
         let file = self.folder.join(name);
@@ -69,5 +46,26 @@ impl Album {
     /// Draws the screen as it is and throws the picture away, for measuring.
     pub fn draw(&self) {
         let _ = self.canvas.draw();
+    }
+}
+
+impl Eye for Album {
+    /// Takes the screen in every size, language and light, and leaves the shell in English by day.
+    fn look(&mut self, tablet: &mut Tablet, name: &str) -> Result<(), RehearseError> {
+        let shell = &mut tablet.shell;
+        for (place, lang) in Lang::ALL.iter().enumerate() {
+            for night in [false, true] {
+                shell.hear(Event::Settings(settings::Event::LanguageChosen(place)));
+                shell.hear(Event::Settings(settings::Event::NightChosen(night)));
+                for (width, height) in SIZES {
+                    let light = if night { "-night" } else { "" };
+                    let file = format!("{name}-{}-{width}x{height}{light}.png", lang.tag());
+                    self.one(&file, width, height)?;
+                }
+            }
+        }
+        shell.hear(Event::Settings(settings::Event::LanguageChosen(0)));
+        shell.hear(Event::Settings(settings::Event::NightChosen(false)));
+        Ok(())
     }
 }

@@ -5,7 +5,7 @@ use crate::app::event::Event;
 use crate::record::{Adjustment, Sign, Tap, TapWhat};
 
 use super::RehearseError;
-use super::album::Album;
+use super::eye::{Eye, look};
 use super::ward::Tablet;
 
 /// When the picture of the bedside is taken, in milliseconds of the feed.
@@ -47,7 +47,7 @@ enum Step {
 }
 
 /// Watches the feed through the real screen; says how many taps there were.
-pub fn watch(tablet: &mut Tablet, taps: &[Tap], album: &mut Album) -> Result<usize, RehearseError> {
+pub fn watch(tablet: &mut Tablet, taps: &[Tap], eye: &mut dyn Eye) -> Result<usize, RehearseError> {
     let base_ms = tablet_ms(tablet);
     let mut steps: Vec<(u64, Step)> = taps
         .iter()
@@ -75,7 +75,7 @@ pub fn watch(tablet: &mut Tablet, taps: &[Tap], album: &mut Album) -> Result<usi
             Step::Act(event) => tablet.hear(Event::Bedside(event)),
             Step::Picture => {
                 tablet.hear(Event::Ticked);
-                album.take(&mut tablet.shell)?;
+                look(tablet, eye)?;
             }
         }
     }

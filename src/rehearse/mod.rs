@@ -6,9 +6,12 @@
 mod album;
 mod bedside;
 mod error;
+mod eye;
 mod story;
 mod timings;
 mod ward;
 
 pub use error::RehearseError;
-pub use story::run;
+pub use eye::Eye;
+pub use story::{Walked, run, walk};
+pub use ward::Tablet;

@@ -6,11 +6,15 @@ use std::path::Path;
 use serde_json::Value;
 
 use crate::app::around::Around;
+use crate::app::bedside::PadKind;
+use crate::app::clock::Clock;
 use crate::app::event::Event;
 use crate::app::handover::pack;
 use crate::app::picture::Canvas;
 use crate::app::preferences::Preferences;
-use crate::app::{before, handover, looking_back, pair, plan, settings, ward as ward_screen};
+use crate::app::{
+    before, handover, looking_back, pair, plan, practice, settings, ward as ward_screen,
+};
 use crate::desk::{As, Desk, Said, read};
 use crate::findings::Policy;
 use crate::handover::Code;
@@ -23,6 +27,7 @@ use crate::rhythm::write_taps;
 use super::RehearseError;
 use super::album::Album;
 use super::bedside::watch;
+use super::eye::{Eye, look};
 use super::timings;
 use super::ward::{Tablet, set_up};
 
@@ -36,41 +41,18 @@ const MODULE_PX: usize = 4;
 /// # Errors
 /// The first step that does not come out as it has to.
 pub fn run(out: &Path, seed: u64, measure: bool) -> Result<String, RehearseError> {
-    for folder in ["codes", "exports", "screens"] {
-        make_folder(&out.join(folder))?;
-    }
-    let desk_folder = out.join("desk");
-    fresh_folder(&desk_folder)?;
-    let canvas = Canvas::set_up()?;
-    let (mut tablet, mut desk) = set_up(&desk_folder, seed)?;
-    let mut album = Album::new(canvas, out.join("screens"));
-    let mut story = String::new();
+    let folder = out.join("screens");
+    make_folder(&folder)?;
+    let mut album = Album::new(Canvas::set_up()?, folder);
+    let Walked {
+        mut tablet,
+        mut desk,
+        told: mut story,
+    } = walk(out, seed, &mut album)?;
     let mut tell = |line: String| {
         story.push_str(&line);
         story.push('\n');
     };
-
-    tell(open_pair(&mut tablet, &mut album)?);
-    tell(before_feed(&mut tablet, &mut album)?);
-    let feed = simulate(Baby::FirstDays, HandLevel::Careful.hand(), seed, FEED_MIN);
-    write_feed(out, &feed)?;
-    let tapped = watch(&mut tablet, &feed.taps, &mut album)?;
-    tell(format!(
-        "Watched a simulated feed of {FEED_MIN} minutes (seed {seed}): {tapped} taps, {} of the baby's sucks.",
-        feed.truth.sucks.len()
-    ));
-    tell(look_back(&mut tablet, &mut album)?);
-    tell(agree(&mut tablet, &mut album)?);
-    tell(show_codes(&mut tablet, &mut album, out)?);
-    let wall = now(&tablet);
-    let (receipt, number) = desk_reads(&mut desk, out, wall)?;
-    tell(format!(
-        "The desk read the pictures and keeps record {number}: receipt {receipt}."
-    ));
-    tell(type_receipt(&mut tablet, &receipt, out)?);
-    tell(export(&desk, number, out)?);
-    write_visit(&tablet, out)?;
-    settings_screen(&mut tablet, &mut album)?;
     tell(format!("Took {} pictures of the screens.", album.taken));
     if measure {
         let told = timings::measure(&mut tablet, &mut desk, &album, out)?;
@@ -79,6 +61,59 @@ pub fn run(out: &Path, seed: u64, measure: bool) -> Result<String, RehearseError
     }
     tell(format!("Everything lies in {}.", out.display()));
     Ok(story)
+}
+
+/// A rehearsal that came through.
+pub struct Walked {
+    /// The tablet as it was left.
+    pub tablet: Tablet,
+    /// The desk as it was left.
+    pub desk: Desk,
+    /// The story, a line for each step.
+    pub told: String,
+}
+
+/// Walks through the whole job with an eye on every screen. The window system must have been set
+/// up before.
+///
+/// # Errors
+/// The first step that does not come out as it has to, or the eye's own.
+pub fn walk(out: &Path, seed: u64, eye: &mut dyn Eye) -> Result<Walked, RehearseError> {
+    for folder in ["codes", "exports"] {
+        make_folder(&out.join(folder))?;
+    }
+    let desk_folder = out.join("desk");
+    fresh_folder(&desk_folder)?;
+    let (mut tablet, mut desk) = set_up(&desk_folder, seed)?;
+    let mut told = String::new();
+    let mut tell = |line: String| {
+        told.push_str(&line);
+        told.push('\n');
+    };
+
+    tell(open_pair(&mut tablet, eye)?);
+    tell(before_feed(&mut tablet, eye)?);
+    let feed = simulate(Baby::FirstDays, HandLevel::Careful.hand(), seed, FEED_MIN);
+    write_feed(out, &feed)?;
+    let tapped = watch(&mut tablet, &feed.taps, eye)?;
+    tell(format!(
+        "Watched a simulated feed of {FEED_MIN} minutes (seed {seed}): {tapped} taps, {} of the baby's sucks.",
+        feed.truth.sucks.len()
+    ));
+    tell(look_back(&mut tablet, eye)?);
+    tell(agree(&mut tablet, eye)?);
+    tell(show_codes(&mut tablet, eye, out)?);
+    let wall = now(&tablet);
+    let (receipt, number) = desk_reads(&mut desk, out, wall)?;
+    tell(format!(
+        "The desk read the pictures and keeps record {number}: receipt {receipt}."
+    ));
+    tell(type_receipt(&mut tablet, &receipt, out)?);
+    tell(export(&desk, number, out)?);
+    write_visit(&tablet, out)?;
+    practise(&mut tablet, eye)?;
+    settings_screen(&mut tablet, eye)?;
+    Ok(Walked { tablet, desk, told })
 }
 
 fn make_folder(folder: &Path) -> Result<(), RehearseError> {
@@ -102,7 +137,6 @@ fn write_json(file: &Path, value: &Value) -> Result<(), RehearseError> {
 }
 
 fn now(tablet: &Tablet) -> WallTime {
-    use crate::app::clock::Clock;
     tablet.clock.now().wall
 }
 
@@ -115,13 +149,13 @@ fn hold(holds: bool, otherwise: &'static str) -> Result<(), RehearseError> {
     }
 }
 
-fn open_pair(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseError> {
+fn open_pair(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<String, RehearseError> {
     tablet.hear(Event::Arrived);
     tablet.hear(Event::Ward(ward_screen::Event::DemoWanted));
-    album.take(&mut tablet.shell)?;
+    look(tablet, eye)?;
     // The first on the list: marked for a doctor.
     tablet.hear(Event::Ward(ward_screen::Event::Opened(0)));
-    album.take(&mut tablet.shell)?;
+    look(tablet, eye)?;
     tablet.hear(Event::Pair(pair::Event::BeginWanted));
     let bed = tablet
         .shell
@@ -133,7 +167,7 @@ fn open_pair(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseE
     ))
 }
 
-fn before_feed(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseError> {
+fn before_feed(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<String, RehearseError> {
     use before::{Count, Event as Before, Question};
     tablet.clock.forward_ms(60_000);
     let mut hear = |event| tablet.hear(Event::Before(event));
@@ -160,7 +194,7 @@ fn before_feed(tablet: &mut Tablet, album: &mut Album) -> Result<String, Rehears
     hear(Before::WeightTaken("3255".to_owned()));
     hear(Before::SideChosen(Side::Left));
     hear(Before::HoldChosen(1));
-    album.take(&mut tablet.shell)?;
+    look(tablet, eye)?;
     tablet.clock.forward_ms(120_000);
     tablet.hear(Event::Before(Before::Started));
     hold(
@@ -184,13 +218,13 @@ fn write_feed(out: &Path, feed: &Simulated) -> Result<(), RehearseError> {
     write_json(&out.join("truth.json"), &truth_json(&feed.truth))
 }
 
-fn look_back(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseError> {
+fn look_back(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<String, RehearseError> {
     use looking_back::{After, Event as Back};
     tablet.clock.forward_ms(30_000);
     for (after, choice) in [(After::Nipple, 0), (After::Breast, 0), (After::Baby, 0)] {
         tablet.hear(Event::LookingBack(Back::AfterTold(after, choice)));
     }
-    album.take(&mut tablet.shell)?;
+    look(tablet, eye)?;
     let open = tablet
         .shell
         .open()
@@ -218,7 +252,7 @@ fn look_back(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseE
     Ok(told)
 }
 
-fn agree(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseError> {
+fn agree(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<String, RehearseError> {
     use plan::Event as Plan;
     tablet.clock.forward_ms(60_000);
     for choice in [1, 3, 4] {
@@ -228,7 +262,7 @@ fn agree(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseError
     tablet.hear(Event::Plan(Plan::NoteAdded(
         "Comfortable once the hand moved down from the head to the shoulders.".to_owned(),
     )));
-    album.take(&mut tablet.shell)?;
+    look(tablet, eye)?;
     tablet.hear(Event::Plan(Plan::SignWanted));
     hold(
         tablet
@@ -240,14 +274,14 @@ fn agree(tablet: &mut Tablet, album: &mut Album) -> Result<String, RehearseError
     Ok("Agreed a plan and the next look, and signed.".to_owned())
 }
 
-fn show_codes(tablet: &mut Tablet, album: &mut Album, out: &Path) -> Result<String, RehearseError> {
+fn show_codes(tablet: &mut Tablet, eye: &mut dyn Eye, out: &Path) -> Result<String, RehearseError> {
     let shown = tablet
         .shell
         .handover()
         .shown
         .clone()
         .ok_or(RehearseError::Step("the codes could not be made"))?;
-    album.take(&mut tablet.shell)?;
+    look(tablet, eye)?;
     let count = shown.record.len();
     for (index, code) in (1..).zip(&shown.record) {
         save_code(
@@ -333,7 +367,6 @@ fn export(desk: &Desk, number: i64, out: &Path) -> Result<String, RehearseError>
 }
 
 fn write_visit(tablet: &Tablet, out: &Path) -> Result<(), RehearseError> {
-    use crate::app::clock::Clock;
     let open = tablet
         .shell
         .open()
@@ -350,10 +383,46 @@ fn write_visit(tablet: &Tablet, out: &Path) -> Result<(), RehearseError> {
     write_json(&out.join("visit.json"), &visit_json(&facts))
 }
 
-fn settings_screen(tablet: &mut Tablet, album: &mut Album) -> Result<(), RehearseError> {
+/// Two observers tap along with one practice feed, the second less steady and missing more.
+fn practise(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<(), RehearseError> {
+    use practice::{Event as Practice, Stage};
     tablet.hear(Event::Handover(handover::Event::BackWanted));
+    tablet.hear(Event::Ward(ward_screen::Event::PracticeWanted));
+    look(tablet, eye)?;
+    tablet.hear(Event::Practice(Practice::StartWanted));
+    for (missed_each, late_ms) in [(15, 120), (6, 210)] {
+        let Stage::Watching(watched) = tablet.shell.practice().stage.clone() else {
+            return Err(RehearseError::Step("no practice feed is played"));
+        };
+        let start = tablet.clock.now();
+        for (place, (at, swallow)) in watched.truth.sucks.iter().enumerate() {
+            if place % missed_each == 1 {
+                continue;
+            }
+            tablet.clock.set_after(start, at.as_ms() + late_ms);
+            let pad = if *swallow && place % 9 != 0 {
+                PadKind::SuckSwallow
+            } else {
+                PadKind::Suck
+            };
+            tablet.hear(Event::Practice(Practice::Tapped(pad)));
+            if place == 60 && missed_each == 15 {
+                eye.look(tablet, "practice-watching")?;
+            }
+        }
+        tablet.clock.set_after(start, watched.end.as_ms());
+        tablet.hear(Event::Ticked);
+        tablet.hear(Event::Practice(Practice::SecondWanted));
+    }
+    eye.look(tablet, "practice-told")?;
+    tablet.hear(Event::Practice(Practice::BackWanted));
+    tablet.hear(Event::Practice(Practice::BackWanted));
+    Ok(())
+}
+
+fn settings_screen(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<(), RehearseError> {
     tablet.hear(Event::Ward(ward_screen::Event::SettingsWanted));
-    album.take(&mut tablet.shell)?;
+    look(tablet, eye)?;
     tablet.hear(Event::Settings(settings::Event::BackWanted));
     Ok(())
 }

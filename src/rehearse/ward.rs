@@ -33,12 +33,16 @@ pub struct Tablet {
     pub clock: Rc<HandClock>,
     /// When the rehearsal began.
     pub start: Now,
-    /// Its window; kept so that it lives.
-    pub _window: ui::AppWindow,
+    window: ui::AppWindow,
     told: Rc<RefCell<Vec<Told>>>,
 }
 
 impl Tablet {
+    /// Its window.
+    pub const fn window(&self) -> &ui::AppWindow {
+        &self.window
+    }
+
     /// Hears an event, and all that the store answers to it.
     pub fn hear(&mut self, event: Event) {
         self.shell.hear(event);
@@ -101,7 +105,7 @@ pub fn set_up(desk_folder: &Path, seed: u64) -> Result<(Tablet, Desk), RehearseE
         shell,
         clock,
         start,
-        _window: window,
+        window,
         told,
     };
     Ok((tablet, desk))

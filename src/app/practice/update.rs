@@ -63,7 +63,8 @@ fn start(model: &mut Model, boot_ms: u64, seed: u64) {
 
 /// The same feed again, for a second pair of eyes.
 fn second(model: &mut Model, boot_ms: u64) {
-    if let Some(first) = &model.first {
+    let first_told = matches!(&model.stage, Stage::Told(told) if told.observer == Observer::First);
+    if let Some(first) = model.first.as_ref().filter(|_| first_told) {
         model.stage = Stage::Watching(Box::new(Watched {
             observer: Observer::Second,
             began_boot_ms: boot_ms,

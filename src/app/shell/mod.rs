@@ -124,6 +124,11 @@ impl Shell {
         &self.models.handover
     }
 
+    /// The practice model, for a rehearsal that taps along.
+    pub const fn practice(&self) -> &practice::Model {
+        &self.models.practice
+    }
+
     /// How often the clock is to tick on the screen that is seen, in milliseconds.
     pub fn tick_ms(&self) -> u64 {
         match self.route {
@@ -333,11 +338,4 @@ fn earlier(
         .filter(|(of, _, _)| *of != visit)
         .map(|(_, wall, weighing)| (*wall, *weighing))
         .collect()
-}
-
-/// A seed from random bytes.
-fn seed_of(random: [u8; 16]) -> u64 {
-    let (mut seed, (half, _)) = ([0; 8], random.split_at(8));
-    seed.copy_from_slice(half);
-    u64::from_le_bytes(seed)
 }

@@ -82,7 +82,7 @@ fn a_feed_tapped_as_it_was_has_no_miss_at_any_speed() {
         assert!(hand.sucks - hand.tapped <= 1);
         assert_eq!(hand.extra, 0);
         assert!(hand.lag_ms.unwrap().abs_diff(80) <= 2, "{:?}", hand.lag_ms);
-        assert!(0.7 < told.against_truth.phases.unwrap().kappa.unwrap());
+        assert!(0.4 < told.against_truth.phases.unwrap().kappa.unwrap());
     }
 }
 
