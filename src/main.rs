@@ -52,6 +52,15 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Print every rule of the findings, for review by the ward's clinical lead.
+    Rules {
+        /// In this language.
+        #[arg(long, value_name = "TAG", default_value = "en")]
+        lang: String,
+        /// With the thresholds of this ward policy.
+        #[arg(long, value_name = "FILE")]
+        policy: Option<PathBuf>,
+    },
     /// Check a ward policy.
     CheckPolicy {
         /// A TOML file.
@@ -77,6 +86,7 @@ fn main() -> ExitCode {
         }
         Some(Command::Rhythm { file, json }) => printed(command::taps(&file, json)),
         Some(Command::Growth { file, json }) => printed(command::pair(&file, json)),
+        Some(Command::Rules { lang, policy }) => printed(command::rules(&lang, policy.as_deref())),
         Some(Command::CheckPolicy { file }) => printed(command::policy(&file)),
     }
 }

@@ -12,6 +12,7 @@ use super::clock::wall_now;
 use super::say;
 use crate::findings::Policy;
 use crate::growth::{self, pair_file};
+use crate::report::catalogue;
 use crate::rhythm::{self, Phase, Summary};
 use crate::words::{Lang, Words};
 
@@ -165,11 +166,36 @@ fn flatten(value: &serde_json::Value, path: String, text: &mut String) {
     }
 }
 
+/// Every rule of the findings, with the thresholds of a ward policy or the built-in ones.
+///
+/// # Errors
+/// The language is not known, or the policy cannot be used.
+pub fn rules(lang: &str, policy: Option<&Path>) -> Result<String, BadInput> {
+    let words = Lang::from_tag(lang).map(Words::new).ok_or_else(|| {
+        let known: Vec<&str> = Lang::ALL.iter().map(|it| it.tag()).collect();
+        BadInput(format!(
+            "{lang}: not a language of Feedside. Name one of {}.",
+            known.join(", ")
+        ))
+    })?;
+    let policy = policy.map_or_else(|| Ok(Policy::built_in()), ward_policy)?;
+    Ok(catalogue::text(&policy, &words))
+}
+
 /// Checks a ward policy.
 ///
 /// # Errors
 /// The file cannot be read, or the policy is wrong: line and column are named.
 pub fn policy(file: &Path) -> Result<String, BadInput> {
+    let policy = ward_policy(file)?;
+    let mark = policy.mark();
+    Ok(format!(
+        "{} {} is a complete ward policy.\nsha256 {}\n",
+        mark.name, mark.version, mark.hash
+    ))
+}
+
+fn ward_policy(file: &Path) -> Result<Policy, BadInput> {
     let bytes = bytes(file)?;
     let text = std::str::from_utf8(&bytes).map_err(|error| {
         let line = 1 + bytes[..error.valid_up_to()]
@@ -181,15 +207,10 @@ pub fn policy(file: &Path) -> Result<String, BadInput> {
             file.display()
         ))
     })?;
-    let policy = Policy::from_toml(text).map_err(|error| {
+    Policy::from_toml(text).map_err(|error| {
         BadInput(format!(
             "{}: {error}. Nothing of it is used until it is mended.",
             file.display()
         ))
-    })?;
-    let mark = policy.mark();
-    Ok(format!(
-        "{} {} is a complete ward policy.\nsha256 {}\n",
-        mark.name, mark.version, mark.hash
-    ))
+    })
 }

@@ -83,14 +83,18 @@ pub(super) const RULES: &[Rule] = &[
         "common-practice",
         sleepy_yellow_few_feeds,
     )
+    .limits(&[Limit::FeedsLeast])
     .shows(&[("feeds", Unit::Count), ("least", Unit::Count)]),
     now("baby-temperature-fever", "nice-ng143", temperature_fever)
         .shows(&[("temperature", Unit::TenthsCelsius)]),
-    now("baby-temperature-high", "yicss-2008", temperature_high).shows(&[
-        ("temperature", Unit::TenthsCelsius),
-        ("limit", Unit::TenthsCelsius),
-    ]),
+    now("baby-temperature-high", "yicss-2008", temperature_high)
+        .limits(&[Limit::TemperatureHigh])
+        .shows(&[
+            ("temperature", Unit::TenthsCelsius),
+            ("limit", Unit::TenthsCelsius),
+        ]),
     now("baby-temperature-low", "yicss-2008", temperature_low)
+        .limits(&[Limit::TemperatureLow])
         .shows(&[
             ("temperature", Unit::TenthsCelsius),
             ("limit", Unit::TenthsCelsius),
@@ -127,6 +131,7 @@ pub(super) const RULES: &[Rule] = &[
         "who-thermal",
         temperature_cool,
     )
+    .limits(&[Limit::TemperatureLow])
     .shows(&[("temperature", Unit::TenthsCelsius)])
     .tries(&[Adjustment::Wake])
     .plans(&[PlanWhat::SkinToSkin])

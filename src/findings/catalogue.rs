@@ -16,6 +16,15 @@ pub const FAMILIES: &[(&str, &[Rule])] = &[
     ("risk", risk::RULES),
 ];
 
+/// The versions of the rules with their dates, oldest first.
+pub const VERSIONS: &[(&str, &str)] = &[("findings-1", "2026-11-25"), ("findings-2", "2026-11-25")];
+
+/// The date of a version of the rules.
+pub fn version_date(version: &str) -> Option<&'static str> {
+    let known = VERSIONS.iter().find(|(it, _)| *it == version);
+    known.map(|(_, date)| *date)
+}
+
 /// Every rule, family by family.
 pub fn catalogue() -> impl Iterator<Item = &'static Rule> {
     FAMILIES.iter().flat_map(|(_, rules)| rules.iter())

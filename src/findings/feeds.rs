@@ -18,6 +18,7 @@ pub(super) const RULES: &[Rule] = &[
         ])
         .calls(CallWhom::BabyDoctor),
     Rule::new("feeds-few", Level::ActToday, "uk-checklist", few)
+        .limits(&[Limit::FeedsLeast])
         .shows(&[("feeds", Unit::Count), ("least", Unit::Count)])
         .tries(&[Adjustment::Wake])
         .plans(&[
@@ -102,6 +103,7 @@ pub(super) const RULES: &[Rule] = &[
         .plans(&[PlanWhat::BothBreasts, PlanWhat::WatchNextFeed])
         .changed("findings-2"),
     Rule::new("feeds-often", Level::GoingWell, "uk-checklist", often)
+        .limits(&[Limit::FeedsLeast])
         .shows(&[("feeds", Unit::Count), ("least", Unit::Count)])
         .changed("findings-2"),
     Rule::new(

@@ -24,7 +24,7 @@ mod scene;
 mod signs;
 mod weight;
 
-pub use catalogue::{FAMILIES, catalogue, rule};
+pub use catalogue::{FAMILIES, VERSIONS, catalogue, rule, version_date};
 pub use finding::{CallWhom, Finding, Judged, Level, Number, Unit, Unjudged};
 pub use judge::judge;
 pub use limit::{Limit, LimitFacts};

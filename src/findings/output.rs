@@ -21,6 +21,7 @@ pub(super) const RULES: &[Rule] = &[
         "uk-urgent",
         no_wet,
     )
+    .limits(&[Limit::WetGapMedical])
     .shows(&[("hours", Unit::Hour), ("age", Unit::Hour)])
     .plans(&[
         PlanWhat::MedicalTeamTold,
@@ -29,6 +30,7 @@ pub(super) const RULES: &[Rule] = &[
     ])
     .calls(CallWhom::BabyDoctor),
     Rule::new("output-wet-gap", Level::ActToday, "uk-urgent", wet_gap)
+        .limits(&[Limit::WetGapAct, Limit::WetGapMedical])
         .shows(&[("hours", Unit::Hour), ("limit", Unit::Hour)])
         .plans(&[PlanWhat::FeedOften, PlanWhat::CountNappies])
         .calls(CallWhom::MidwifeInCharge),
@@ -86,6 +88,7 @@ pub(super) const RULES: &[Rule] = &[
         "uk-checklist",
         as_expected,
     )
+    .limits(&[Limit::WetGapAct, Limit::WetGapMedical])
     .shows(&[
         ("wet", Unit::Count),
         ("dirty", Unit::Count),

@@ -30,6 +30,7 @@ pub(super) const RULES: &[Rule] = &[
         "kent-2015",
         through_feed,
     )
+    .limits(&[Limit::PainFrom])
     .shows(&[("score", Unit::Score), ("seconds", Unit::Second)])
     .tries(BETTER)
     .plans(&[
@@ -39,6 +40,7 @@ pub(super) const RULES: &[Rule] = &[
     ])
     .calls(CallWhom::FeedingTeam),
     Rule::new("pain-at-end", Level::ActToday, "kent-2015", at_end)
+        .limits(&[Limit::PainEnd])
         .shows(&[("score", Unit::Score), ("limit", Unit::Score)])
         .tries(BETTER)
         .plans(&[PlanWhat::WorkOnAttachment, PlanWhat::NippleCare]),
@@ -48,19 +50,24 @@ pub(super) const RULES: &[Rule] = &[
         "common-practice",
         beyond_start,
     )
+    .limits(&[Limit::PainFrom])
     .shows(&[("score", Unit::Score), ("limit", Unit::Score)])
     .tries(BETTER)
     .plans(&[PlanWhat::WorkOnAttachment]),
     Rule::new("pain-after", Level::KeepWatching, "kent-2015", after)
+        .limits(&[Limit::PainFrom])
         .shows(&[("score", Unit::Score), ("limit", Unit::Score)])
         .tries(&[Adjustment::AttachAgain])
         .plans(&[PlanWhat::NippleCare, PlanWhat::WorkOnAttachment])
         .calls(CallWhom::FeedingTeam)
         .changed("findings-2"),
     Rule::new("pain-settled", Level::GoingWell, "common-practice", settled)
+        .limits(&[Limit::PainFrom])
         .shows(&[("before", Unit::Score), ("after", Unit::Score)])
         .changed("findings-2"),
-    Rule::new("pain-none", Level::GoingWell, "common-practice", none).changed("findings-2"),
+    Rule::new("pain-none", Level::GoingWell, "common-practice", none)
+        .limits(&[Limit::PainFrom])
+        .changed("findings-2"),
 ];
 
 /// A severe score on the 0 to 10 scale (7 to 10; from memory).

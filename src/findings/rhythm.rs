@@ -15,6 +15,7 @@ pub(super) const RULES: &[Rule] = &[
         "common-practice",
         no_first_flow,
     )
+    .limits(&[Limit::FirstFlowWithin])
     .shows(&[("watched", Unit::Second), ("limit", Unit::Second)])
     .tries(&[
         Adjustment::Compress,
@@ -47,6 +48,7 @@ pub(super) const RULES: &[Rule] = &[
         "gardner-2015",
         flow_short,
     )
+    .limits(&[Limit::FlowLeast])
     .shows(&[("flow", Unit::Second), ("limit", Unit::Second)])
     .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
     .plans(&[PlanWhat::BothBreasts, PlanWhat::Compressions]),
@@ -71,6 +73,7 @@ pub(super) const RULES: &[Rule] = &[
         "hartmann-2011",
         flow_seen,
     )
+    .limits(&[Limit::FlowLeast])
     .shows(&[
         ("first", Unit::Second),
         ("flow", Unit::Second),

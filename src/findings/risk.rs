@@ -44,6 +44,7 @@ pub(super) const RULES: &[Rule] = &[
             PlanWhat::WeighAgain,
         ]),
     keep("risk-tongue", "common-practice", tongue)
+        .limits(&[Limit::PainFrom])
         .tries(&[Adjustment::ChinFirst, Adjustment::ChangeHold])
         .plans(&[PlanWhat::WatchNextFeed])
         .calls(CallWhom::FeedingTeam),

@@ -2,7 +2,7 @@
 //! and the function that judges it.
 
 use super::scene::Scene;
-use super::{CallWhom, Finding, Level, Missing, Number, Unit};
+use super::{CallWhom, Finding, Level, Limit, Missing, Number, Unit};
 use crate::record::{Adjustment, Coded, PlanWhat};
 
 /// What a rule says of a visit.
@@ -35,6 +35,8 @@ pub struct Rule {
     pub plan: &'static [PlanWhat],
     /// Whom to call.
     pub call: CallWhom,
+    /// The ward's thresholds that it uses.
+    pub limits: &'static [Limit],
     /// The version of the rules in which it last changed.
     pub changed: &'static str,
     pub(super) judge: fn(&Scene<'_>) -> Verdict,
@@ -56,6 +58,7 @@ impl Rule {
             tries: &[],
             plan: &[],
             call: CallWhom::Nobody,
+            limits: &[],
             changed: "findings-1",
             judge,
         }
@@ -78,6 +81,11 @@ impl Rule {
 
     pub(super) const fn calls(mut self, call: CallWhom) -> Self {
         self.call = call;
+        self
+    }
+
+    pub(super) const fn limits(mut self, limits: &'static [Limit]) -> Self {
+        self.limits = limits;
         self
     }
 

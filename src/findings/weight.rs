@@ -45,6 +45,7 @@ pub(super) const RULES: &[Rule] = &[
         "van-dommelen-2007",
         loss::below_line,
     )
+    .limits(&[Limit::WeightFresh])
     .shows(&[
         ("loss", Unit::TenthsPercent),
         ("line", Unit::TenthsPercent),
@@ -58,6 +59,7 @@ pub(super) const RULES: &[Rule] = &[
         "van-dommelen-2007",
         loss::second_week,
     )
+    .limits(&[Limit::WeightFresh])
     .shows(LOSS)
     .plans(REVIEW)
     .calls(CallWhom::BabyDoctor),
@@ -67,6 +69,7 @@ pub(super) const RULES: &[Rule] = &[
         "macdonald-2003",
         loss::loss_medical,
     )
+    .limits(&[Limit::WeightLossMedical, Limit::WeightFresh])
     .shows(LOSS)
     .plans(REVIEW)
     .calls(CallWhom::BabyDoctor),
@@ -76,6 +79,12 @@ pub(super) const RULES: &[Rule] = &[
         "nice-ng75",
         loss::loss_with_signs,
     )
+    .limits(&[
+        Limit::WeightLossAct,
+        Limit::WeightFresh,
+        Limit::TemperatureHigh,
+        Limit::TemperatureLow,
+    ])
     .shows(LOSS)
     .plans(REVIEW)
     .calls(CallWhom::BabyDoctor),
@@ -94,6 +103,7 @@ pub(super) const RULES: &[Rule] = &[
         "nice-ng75",
         loss::loss_over_ten,
     )
+    .limits(&[Limit::WeightLossAct, Limit::WeightFresh])
     .shows(LOSS)
     .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
     .plans(MORE_MILK)
@@ -113,6 +123,7 @@ pub(super) const RULES: &[Rule] = &[
         "nice-ng75",
         later::falling,
     )
+    .limits(&[Limit::WeightFresh])
     .shows(&[("fall", Unit::Gram), ("hours", Unit::Hour)])
     .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
     .plans(MORE_MILK)
@@ -146,6 +157,7 @@ pub(super) const RULES: &[Rule] = &[
         "abm-10",
         loss::loss_born_early,
     )
+    .limits(&[Limit::WeightFresh])
     .shows(LOSS)
     .tries(&[Adjustment::Wake, Adjustment::Compress])
     .plans(MORE_MILK)
@@ -175,6 +187,11 @@ pub(super) const RULES: &[Rule] = &[
         "abm-3",
         loss::loss_watch,
     )
+    .limits(&[
+        Limit::WeightLossWatch,
+        Limit::WeightLossAct,
+        Limit::WeightFresh,
+    ])
     .shows(LOSS)
     .tries(&[Adjustment::Compress])
     .plans(&[
@@ -188,6 +205,7 @@ pub(super) const RULES: &[Rule] = &[
         "common-practice",
         later::gain_slow,
     )
+    .limits(&[Limit::GainLeast, Limit::WeightFresh])
     .shows(GAIN)
     .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
     .plans(&[
@@ -206,6 +224,7 @@ pub(super) const RULES: &[Rule] = &[
         ])
         .changed("findings-2"),
     Rule::new("weight-back", Level::GoingWell, "nice-ng75", later::back)
+        .limits(&[Limit::WeightFresh])
         .shows(&[("age", Unit::Day)]),
     Rule::new(
         "weight-gaining",
@@ -213,6 +232,7 @@ pub(super) const RULES: &[Rule] = &[
         "common-practice",
         later::gaining,
     )
+    .limits(&[Limit::GainLeast, Limit::WeightFresh])
     .shows(GAIN),
     Rule::new(
         "weight-test-enough",

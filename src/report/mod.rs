@@ -5,6 +5,7 @@
 //! Knows no screen, no disk, no clock, and none of the sealing: what proves a handover comes in as
 //! plain bytes ([`Handover`]). It computes no clinical number of its own.
 
+pub mod catalogue;
 pub mod codes;
 pub mod csv;
 mod facts;

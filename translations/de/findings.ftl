@@ -355,8 +355,5 @@ call-midwife-in-charge = Leitende Hebamme
 call-feeding-team = Stillteam
 call-nobody = Niemand weiter
 
-## Families of rules, as headings of the catalogue.
-
-
 ## Beside every list of findings.
 

@@ -355,8 +355,5 @@ call-midwife-in-charge = Midwife in charge
 call-feeding-team = Feeding team
 call-nobody = Nobody further
 
-## Families of rules, as headings of the catalogue.
-
-
 ## Beside every list of findings.
 

@@ -1,7 +1,7 @@
 //! What holds for any visit: no rule holds on missing data, missing data never reads as fine, and
 //! a danger that was recorded is never silent.
 
-use feedside::findings::{Level, catalogue, rule};
+use feedside::findings::{Level, Limit, Policy, catalogue, rule};
 use feedside::record::{
     BabyDanger, Coded, Jaundice, LastDay, MotherDanger, NippleAfter, Sign, SignState, StoolColour,
     TenthsCelsius,
@@ -184,6 +184,38 @@ proptest! {
         no_weight.weights.clear();
         for id in no_weight.ids() {
             prop_assert!(before.contains(&id), "{id} holds only when the weights are missing");
+        }
+    }
+
+    #[test]
+    fn a_ward_s_threshold_changes_only_the_rules_that_name_it(it in scenes(), place in 0usize..14) {
+        let limit = Limit::ALL[place];
+        let facts = limit.facts();
+        let written = |value: i64| if limit.is_in_tenths() {
+            format!("{}.{}", value / 10, value % 10)
+        } else {
+            value.to_string()
+        };
+        // The other thresholds give way, so that every value of this one is in order.
+        let policy = |value| Policy::from_toml(&format!(
+            "name = \"W\"\nversion = \"1\"\nauthor = \"L\"\ndate = \"2026-01-01\"\n[limits]\n{}{} = {}\n",
+            if limit == Limit::WeightLossAct { "weight_loss_watch_percent = 7.0\n" } else { "" },
+            limit.as_word(),
+            written(value),
+        ));
+        let (Ok(low), Ok(high)) = (policy(facts.low), policy(facts.high)) else {
+            return Ok(());
+        };
+        let judged = |policy: Policy| Scene { policy, ..it.clone() }.judged();
+        let (low, high) = (judged(low), judged(high));
+        for rule in catalogue() {
+            let of = |judged: &feedside::findings::Judged| (
+                judged.findings.iter().find(|it| it.rule == rule.id).cloned(),
+                judged.unjudged.iter().find(|it| it.rule == rule.id).cloned(),
+            );
+            if of(&low) != of(&high) {
+                prop_assert!(rule.limits.contains(&limit), "{} does not name {:?}", rule.id, limit);
+            }
         }
     }
 

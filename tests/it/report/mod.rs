@@ -1,5 +1,6 @@
 //! Tests of the room `report`.
 
+mod catalogue;
 mod codes;
 mod fhir;
 mod json;
