@@ -10,6 +10,7 @@ use std::path::Path;
 
 use super::clock::wall_now;
 use super::say;
+use crate::fault;
 use crate::findings::Policy;
 use crate::growth::{self, pair_file};
 use crate::report::catalogue;
@@ -123,10 +124,8 @@ fn rhythm_text(summary: &Summary) -> String {
 pub fn pair(file: &Path, json: bool) -> Result<String, BadInput> {
     let now = wall_now();
     let read = pair_file::read(&bytes(file)?, now).map_err(|error| {
-        BadInput(format!(
-            "{}: {error}. Mend that field and run it again.",
-            file.display()
-        ))
+        let why = fault::pair_file(&error, &Words::new(Lang::En));
+        BadInput(format!("{}: {why}", file.display()))
     })?;
     let told = growth::json_of_file(&read, now);
     if json {
@@ -208,9 +207,7 @@ fn ward_policy(file: &Path) -> Result<Policy, BadInput> {
         ))
     })?;
     Policy::from_toml(text).map_err(|error| {
-        BadInput(format!(
-            "{}: {error}. Nothing of it is used until it is mended.",
-            file.display()
-        ))
+        let why = fault::policy(&error, &Words::new(Lang::En));
+        BadInput(format!("{}: {why}", file.display()))
     })
 }

@@ -3,12 +3,16 @@
 //! The same words on the tablet and at the desk. Each match names every variant, so that a new
 //! error forces a decision about its words. Knows messages by id; no screen, no disk.
 
+mod growth;
 mod handover;
+mod policy;
 mod record;
 #[cfg(feature = "store")]
 mod store;
 
+pub use growth::pair_file;
 pub use handover::handover;
+pub use policy::policy;
 pub use record::record;
 #[cfg(feature = "store")]
 pub use store::store;

@@ -29,7 +29,7 @@ pub use finding::{CallWhom, Finding, Judged, Level, Number, Unit, Unjudged};
 pub use judge::judge;
 pub use limit::{Limit, LimitFacts};
 pub use missing::Missing;
-pub use policy::{POLICY_BUILT_IN, Policy, PolicyError, PolicyWrong};
+pub use policy::{POLICY_BUILT_IN, Policy, PolicyError, PolicyNeeded, PolicyWrong};
 pub use rule::Rule;
 
 /// The version of the rules; goes wherever a finding goes.

@@ -19,6 +19,26 @@ const BYTES_MOST: usize = 64 * 1024;
 /// The most characters of a text in it.
 const TEXT_MOST: usize = 60;
 
+/// Which kind of value a key needs.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
+pub enum PolicyNeeded {
+    /// A text of one line.
+    #[error("a text of 1 to 60 characters on one line")]
+    ShortText,
+    /// A date.
+    #[error("a date as 2026-11-25")]
+    Date,
+    /// A table.
+    #[error("a table")]
+    Table,
+    /// A number with one decimal.
+    #[error("a number with one decimal")]
+    OneDecimal,
+    /// A whole number.
+    #[error("a whole number")]
+    Whole,
+}
+
 /// What is wrong with a policy file.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum PolicyWrong {
@@ -52,7 +72,7 @@ pub enum PolicyWrong {
         /// The key.
         key: String,
         /// Which kind.
-        needed: &'static str,
+        needed: PolicyNeeded,
     },
     /// Outside the published bounds. All numbers in the unit that the key names, times ten where
     /// the file writes one decimal.
@@ -199,7 +219,7 @@ impl File<'_> {
         }
     }
 
-    fn wrong_kind(&self, value: &Value<'_>, key: &str, needed: &'static str) -> PolicyError {
+    fn wrong_kind(&self, value: &Value<'_>, key: &str, needed: PolicyNeeded) -> PolicyError {
         let key = key.to_owned();
         self.error(value.span().start, PolicyWrong::WrongKind { key, needed })
     }
@@ -224,7 +244,7 @@ impl File<'_> {
                 && !text.chars().any(char::is_control)
         })
         .map(str::to_owned)
-        .ok_or_else(|| self.wrong_kind(value, key, "a text of 1 to 60 characters on one line"))
+        .ok_or_else(|| self.wrong_kind(value, key, PolicyNeeded::ShortText))
     }
 
     fn text_of(&self, table: &DeTable<'_>, key: &'static str) -> Result<String, PolicyError> {
@@ -248,7 +268,7 @@ impl File<'_> {
             .ok()
             .filter(|read| read.to_string() == date)
             .map(|_| date)
-            .ok_or_else(|| self.wrong_kind(value, key, "a date as 2026-11-25"))
+            .ok_or_else(|| self.wrong_kind(value, key, PolicyNeeded::Date))
     }
 
     fn table_of<'a, 'b>(
@@ -259,7 +279,7 @@ impl File<'_> {
         value
             .get_ref()
             .as_table()
-            .ok_or_else(|| self.wrong_kind(value, key, "a table"))
+            .ok_or_else(|| self.wrong_kind(value, key, PolicyNeeded::Table))
     }
 
     fn limits(
@@ -299,9 +319,9 @@ impl File<'_> {
             _ => None,
         };
         let needed = if limit.is_in_tenths() {
-            "a number with one decimal"
+            PolicyNeeded::OneDecimal
         } else {
-            "a whole number"
+            PolicyNeeded::Whole
         };
         let given = given.ok_or_else(|| self.wrong_kind(value, limit.as_word(), needed))?;
         if facts.low <= given && given <= facts.high {

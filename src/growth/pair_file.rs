@@ -4,10 +4,14 @@
 //! `grams`), `nappies` (each with `at`), `last_day`, and `at` (the time asked for; now if absent).
 //! Everything is bounded before it is read, and every error names the field it is about.
 
+mod need;
 mod strict;
 
 use serde::de::DeserializeOwned;
 use serde_json::{Map, Value};
+
+use need::Fields;
+pub use need::Needed;
 
 use crate::record::{LastDay, Nappy, Pair, WallTime, Weighing};
 
@@ -48,17 +52,11 @@ pub enum Wrong {
     /// A name that is not known here.
     #[error("not known")]
     NotKnown,
-    /// Another kind of value is needed.
-    #[error("{needed} needed")]
-    WrongKind {
-        /// Which kind.
-        needed: &'static str,
-    },
-    /// A value that is not taken, with the reason.
-    #[error("{reason}")]
-    NotTaken {
-        /// Why, in the words of the record's errors.
-        reason: String,
+    /// Something else belongs there.
+    #[error("{needed} is needed")]
+    Needs {
+        /// What belongs there.
+        needed: Needed,
     },
     /// A birth after the time asked for.
     #[error("birth in the future")]
@@ -103,42 +101,6 @@ pub struct PairFile {
     pub at: Option<WallTime>,
 }
 
-const FILE_FIELDS: &[&str] = &["pair", "weighings", "nappies", "last_day", "at"];
-const PAIR_FIELDS: &[&str] = &[
-    "id",
-    "mother_id",
-    "bed",
-    "initials",
-    "mother_number",
-    "baby_number",
-    "birth",
-    "sex",
-    "gestation",
-    "birth_weight",
-    "way_of_birth",
-    "babies",
-    "risk_notes",
-    "reasons",
-    "language",
-];
-const WEIGHING_FIELDS: &[&str] = &["at", "grams", "step", "clothed", "moment"];
-const NAPPY_FIELDS: &[&str] = &["at", "wet", "heavy", "stool", "urates"];
-const LAST_DAY_FIELDS: &[&str] = &[
-    "feeds",
-    "wet",
-    "dirty",
-    "stool",
-    "urates",
-    "hours_since_wet",
-    "expressed_ml",
-    "supplement_ml",
-    "sleepy",
-    "jaundice",
-    "temperature",
-    "baby_danger",
-    "mother_danger",
-];
-
 /// Reads a pair file. `now` is the time asked for where the file names none.
 ///
 /// # Errors
@@ -148,24 +110,34 @@ pub fn read(bytes: &[u8], now: WallTime) -> Result<PairFile, PairFileError> {
         return Err(error("", Wrong::TooLarge { most: BYTES_MOST }));
     }
     let value = strict::parse(bytes)?;
-    let file = fields(&value, "", FILE_FIELDS)?;
-    let at: Option<WallTime> = optional(file, "", "at")?;
+    let file = need::object(&value, "", need::FILE, &["pair"])?;
+    let at: Option<WallTime> = file.get("at").map(|it| typed(it, "at")).transpose()?;
     let asked = at.unwrap_or(now);
-    let pair = pair(
-        file.get("pair")
-            .ok_or_else(|| error("pair", Wrong::Missing))?,
-    )?;
+    let pair = pair(&file["pair"])?;
     if asked.since_ms(pair.birth) < 0 {
         return Err(error("pair.birth", Wrong::BirthInFuture));
     }
-    let weighings = timed(file, "weighings", WEIGHING_FIELDS, &pair, asked, |map| {
-        // What a weight is usually like, unless the file says otherwise.
-        default(map, "clothed", Value::Bool(false));
-        default(map, "moment", Value::from("routine"));
-    })?;
-    let nappies = timed(file, "nappies", NAPPY_FIELDS, &pair, asked, |_| ())?;
-    let last_day = file.get("last_day").filter(|it| !it.is_null());
-    let last_day = last_day.map(last_day_of).transpose()?;
+    let weighings = timed(
+        &file,
+        "weighings",
+        (need::WEIGHING, &["at", "grams"]),
+        &pair,
+        asked,
+        |map| {
+            // What a weight is usually like, unless the file says otherwise.
+            default(map, "clothed", Value::Bool(false));
+            default(map, "moment", Value::from("routine"));
+        },
+    )?;
+    let nappies = timed(
+        &file,
+        "nappies",
+        (need::NAPPY, &["at", "wet"]),
+        &pair,
+        asked,
+        |_| (),
+    )?;
+    let last_day = file.get("last_day").map(last_day_of).transpose()?;
     Ok(PairFile {
         pair,
         weighings,
@@ -176,49 +148,40 @@ pub fn read(bytes: &[u8], now: WallTime) -> Result<PairFile, PairFileError> {
 }
 
 fn pair(value: &Value) -> Result<Pair, PairFileError> {
-    let mut map = fields(value, "pair", PAIR_FIELDS)?.clone();
+    let mut map = need::object(value, "pair", need::PAIR, &["birth", "sex"])?;
     default(&mut map, "id", Value::from(uuid::Uuid::nil().to_string()));
     default(&mut map, "bed", Value::from("-"));
     default(&mut map, "initials", Value::from("-"));
-    for needed in ["birth", "sex"] {
-        if !map.contains_key(needed) {
-            return Err(error(&format!("pair.{needed}"), Wrong::Missing));
-        }
-    }
-    checked(map, "pair", &["id", "bed", "initials", "birth", "sex"])
+    typed(&Value::Object(map), "pair")
 }
 
 fn last_day_of(value: &Value) -> Result<LastDay, PairFileError> {
-    let map = fields(value, "last_day", LAST_DAY_FIELDS)?.clone();
-    let day: LastDay = checked(map, "last_day", &[])?;
-    day.checked().map_err(|refused| {
-        let reason = refused.to_string();
-        error("last_day", Wrong::NotTaken { reason })
-    })
+    let map = need::object(value, "last_day", need::LAST_DAY, &[])?;
+    typed(&Value::Object(map), "last_day")
 }
 
 /// Reads a list of things that each have a time `at`.
 fn timed<T: DeserializeOwned>(
     file: &Map<String, Value>,
     name: &str,
-    known: &[&str],
+    (known, must): (Fields, &[&str]),
     pair: &Pair,
     asked: WallTime,
     fill: impl Fn(&mut Map<String, Value>),
 ) -> Result<Vec<(WallTime, T)>, PairFileError> {
-    let Some(value) = file.get(name).filter(|it| !it.is_null()) else {
+    let Some(value) = file.get(name) else {
         return Ok(Vec::new());
     };
+    let needed = Needed::List;
     let list = value
         .as_array()
-        .ok_or_else(|| error(name, Wrong::WrongKind { needed: "a list" }))?;
+        .ok_or_else(|| error(name, Wrong::Needs { needed }))?;
     let mut read = Vec::with_capacity(list.len());
     for (index, item) in list.iter().enumerate() {
         let path = format!("{name}[{index}]");
-        let mut map = fields(item, &path, known)?.clone();
-        let at_path = format!("{path}.at");
-        let at: WallTime =
-            optional(&map, &path, "at")?.ok_or_else(|| error(&at_path, Wrong::Missing))?;
+        let mut map = need::object(item, &path, known, must)?;
+        let at_path = join(&path, "at");
+        let at: WallTime = typed(&map["at"], &at_path)?;
         if at.since_ms(pair.birth) < 0 {
             return Err(error(&at_path, Wrong::BeforeBirth));
         }
@@ -227,12 +190,7 @@ fn timed<T: DeserializeOwned>(
         }
         map.shift_remove("at");
         fill(&mut map);
-        let needed: &[&str] = if name == "weighings" {
-            &["grams"]
-        } else {
-            &["wet"]
-        };
-        read.push((at, checked(map, &path, needed)?));
+        read.push((at, typed(&Value::Object(map), &path)?));
     }
     Ok(read)
 }
@@ -249,64 +207,8 @@ fn join(path: &str, name: &str) -> String {
     }
 }
 
-/// The fields of an object, all of them known.
-fn fields<'a>(
-    value: &'a Value,
-    path: &str,
-    known: &[&str],
-) -> Result<&'a Map<String, Value>, PairFileError> {
-    let map = value.as_object().ok_or_else(|| {
-        error(
-            path,
-            Wrong::WrongKind {
-                needed: "an object",
-            },
-        )
-    })?;
-    match map.keys().find(|name| !known.contains(&name.as_str())) {
-        Some(name) => Err(error(&join(path, &strict::shown(name)), Wrong::NotKnown)),
-        None => Ok(map),
-    }
-}
-
-fn optional<T: DeserializeOwned>(
-    map: &Map<String, Value>,
-    path: &str,
-    name: &str,
-) -> Result<Option<T>, PairFileError> {
-    map.get(name)
-        .filter(|it| !it.is_null())
-        .map(|value| typed(value.clone(), &join(path, name)))
-        .transpose()
-}
-
-fn typed<T: DeserializeOwned>(value: Value, path: &str) -> Result<T, PairFileError> {
-    serde_json::from_value(value).map_err(|refused| {
-        let reason = refused.to_string();
-        error(path, Wrong::NotTaken { reason })
-    })
-}
-
-/// Reads a whole object; where that fails, finds the field by leaving each one out in turn.
-fn checked<T: DeserializeOwned>(
-    map: Map<String, Value>,
-    path: &str,
-    needed: &[&str],
-) -> Result<T, PairFileError> {
-    if let Some(name) = needed.iter().find(|name| !map.contains_key(**name)) {
-        return Err(error(&join(path, name), Wrong::Missing));
-    }
-    let refused = match serde_json::from_value::<T>(Value::Object(map.clone())) {
-        Ok(value) => return Ok(value),
-        Err(refused) => refused.to_string(),
-    };
-    // One field at a time is put among good ones: the one that is refused alone is the one.
-    let guilty = map.keys().find(|name| {
-        let mut less = map.clone();
-        less.shift_remove(name.as_str());
-        let without = serde_json::from_value::<T>(Value::Object(less));
-        without.map_or_else(|other| other.to_string() != refused, |_| true)
-    });
-    let path = guilty.map_or_else(|| path.to_owned(), |name| join(path, name));
-    Err(error(&path, Wrong::NotTaken { reason: refused }))
+/// Reads what was checked field by field; an error here would be of the whole.
+fn typed<T: DeserializeOwned>(value: &Value, path: &str) -> Result<T, PairFileError> {
+    let needed = Needed::Object;
+    serde_json::from_value(value.clone()).map_err(|_| error(path, Wrong::Needs { needed }))
 }

@@ -4,6 +4,7 @@
 
 mod app;
 mod desk;
+mod fault;
 mod findings;
 mod growth;
 mod handover;

@@ -74,6 +74,64 @@ value-risk-notes = Risiken
 value-reasons = Gründe für den Ruf
 value-milliseconds-since-the-visit-began = Zeit seit Beginn des Besuchs
 
+## Eine abgelehnte Datei eines Paars. $path das Feld, wie "weighings[2].grams"; ganze Zahlen.
+
+err-growth-too-large = Die Datei hat mehr als { $most } Bytes.
+rec-growth-too-large = Eine Datei mit einem Paar angeben.
+err-growth-too-deep = { $path }: tiefer als { $most } verschachtelt.
+rec-growth-too-deep = Dieses Feld berichtigen und noch einmal starten.
+err-growth-not-json = In Zeile { $line }, Spalte { $column } ist das kein JSON.
+rec-growth-not-json = Diese Stelle berichtigen und noch einmal starten.
+err-growth-twice = { $path }: zweimal angegeben.
+rec-growth-twice = Eine der beiden Angaben entfernen und noch einmal starten.
+err-growth-missing = { $path }: fehlt.
+rec-growth-missing = Dieses Feld berichtigen und noch einmal starten.
+err-growth-not-known = { $path }: ein solches Feld ist nicht bekannt.
+rec-growth-not-known = Dieses Feld berichtigen und noch einmal starten.
+err-growth-needs = { $path }: nötig ist { $needed }.
+rec-growth-needs = Dieses Feld berichtigen und noch einmal starten.
+err-growth-birth-in-future = { $path }: die Geburt liegt in der Zukunft.
+rec-growth-birth-in-future = Dieses Feld berichtigen und noch einmal starten.
+err-growth-before-birth = { $path }: das liegt vor der Geburt.
+rec-growth-before-birth = Dieses Feld berichtigen und noch einmal starten.
+err-growth-in-future = { $path }: das liegt in der Zukunft.
+rec-growth-in-future = Dieses Feld berichtigen und noch einmal starten.
+
+## Eine abgelehnte Stationsvorgabe. $line und $column ganze Zahlen, $key wie in der Datei.
+
+err-policy-too-large = In Zeile { $line }, Spalte { $column }: die Datei hat mehr als { $most } Bytes.
+rec-policy-too-large = Nichts aus der Datei wird verwendet, bis das berichtigt ist.
+err-policy-not-toml = In Zeile { $line }, Spalte { $column }: das ist kein TOML.
+rec-policy-not-toml = Nichts aus der Datei wird verwendet, bis das berichtigt ist.
+err-policy-unknown-key = In Zeile { $line }, Spalte { $column }: { $key } ist nicht bekannt.
+rec-policy-unknown-key = Nichts aus der Datei wird verwendet, bis das berichtigt ist.
+err-policy-missing = In Zeile { $line }, Spalte { $column }: { $key } fehlt.
+rec-policy-missing = Nichts aus der Datei wird verwendet, bis das berichtigt ist.
+err-policy-needs = In Zeile { $line }, Spalte { $column }: für { $key } ist { $needed } nötig.
+rec-policy-needs = Nichts aus der Datei wird verwendet, bis das berichtigt ist.
+err-policy-out-of-bounds = In Zeile { $line }, Spalte { $column }: { $key } ist { $given }; die veröffentlichte Spanne ist { $low } bis { $high }.
+rec-policy-out-of-bounds = Nichts aus der Datei wird verwendet, bis das berichtigt ist.
+err-policy-disordered = In Zeile { $line }, Spalte { $column }: { $lower } liegt über { $higher }.
+rec-policy-disordered = Nichts aus der Datei wird verwendet, bis das berichtigt ist.
+
+## Was in einem Feld nötig ist, in einem Satz.
+
+needed-object = ein Objekt
+needed-list = eine Liste
+needed-time = eine Zeit wie 2026-11-25T18:30:00+00:00
+needed-yes-no = true oder false
+needed-whole = eine ganze Zahl von { $low } bis { $high }
+needed-one-of = eines von { $words }
+needed-words = eine Liste von Wörtern
+needed-short-text = ein kurzer Text
+needed-language = eine Sprachkennung wie de
+needed-id = eine Kennung aus 32 Hexadezimalziffern
+needed-policy-text = ein einzeiliger Text von 1 bis 60 Zeichen
+needed-policy-date = ein Datum wie 2026-11-25
+needed-policy-table = eine Tabelle
+needed-policy-decimal = eine Zahl mit einer Nachkommastelle
+needed-policy-whole = eine ganze Zahl
+
 ## Eigenes des Stationsrechners (im Englischen: desk). $file ein Dateiname, $number die Nummer eines Berichts.
 
 err-desk-not-set-up = Dieser Stationsrechner ist mit keinem Tablet verbunden: Er hat noch keinen eigenen Schlüssel. Es wird kein Bericht gezeigt.

@@ -74,6 +74,64 @@ value-risk-notes = Risk notes
 value-reasons = Reasons for the call
 value-milliseconds-since-the-visit-began = Time since the visit began
 
+## A pair file that was refused. $path the field, as "weighings[2].grams"; numbers whole.
+
+err-growth-too-large = The file has more than { $most } bytes.
+rec-growth-too-large = Name a file of one pair.
+err-growth-too-deep = { $path }: nested deeper than { $most }.
+rec-growth-too-deep = Mend that field and run it again.
+err-growth-not-json = In line { $line }, column { $column }, this is not JSON.
+rec-growth-not-json = Mend that place and run it again.
+err-growth-twice = { $path }: given twice.
+rec-growth-twice = Take one of the two out and run it again.
+err-growth-missing = { $path }: missing.
+rec-growth-missing = Mend that field and run it again.
+err-growth-not-known = { $path }: no such field is known.
+rec-growth-not-known = Mend that field and run it again.
+err-growth-needs = { $path }: { $needed } is needed.
+rec-growth-needs = Mend that field and run it again.
+err-growth-birth-in-future = { $path }: the birth lies in the future.
+rec-growth-birth-in-future = Mend that field and run it again.
+err-growth-before-birth = { $path }: this lies before the birth.
+rec-growth-before-birth = Mend that field and run it again.
+err-growth-in-future = { $path }: this lies in the future.
+rec-growth-in-future = Mend that field and run it again.
+
+## A ward policy that was refused. $line and $column whole numbers, $key as in the file.
+
+err-policy-too-large = In line { $line }, column { $column }: the file has more than { $most } bytes.
+rec-policy-too-large = Nothing of the file is used until that is mended.
+err-policy-not-toml = In line { $line }, column { $column }: this is not TOML.
+rec-policy-not-toml = Nothing of the file is used until that is mended.
+err-policy-unknown-key = In line { $line }, column { $column }: { $key } is not known.
+rec-policy-unknown-key = Nothing of the file is used until that is mended.
+err-policy-missing = In line { $line }, column { $column }: { $key } is missing.
+rec-policy-missing = Nothing of the file is used until that is mended.
+err-policy-needs = In line { $line }, column { $column }: { $key } needs { $needed }.
+rec-policy-needs = Nothing of the file is used until that is mended.
+err-policy-out-of-bounds = In line { $line }, column { $column }: { $key } is { $given }; the published bounds are { $low } to { $high }.
+rec-policy-out-of-bounds = Nothing of the file is used until that is mended.
+err-policy-disordered = In line { $line }, column { $column }: { $lower } lies above { $higher }.
+rec-policy-disordered = Nothing of the file is used until that is mended.
+
+## What is needed in a field, within a sentence.
+
+needed-object = an object
+needed-list = a list
+needed-time = a time as 2026-11-25T18:30:00+00:00
+needed-yes-no = true or false
+needed-whole = a whole number from { $low } to { $high }
+needed-one-of = one of { $words }
+needed-words = a list of words
+needed-short-text = a short text
+needed-language = a language tag as de
+needed-id = an id of 32 hexadecimal digits
+needed-policy-text = a text of 1 to 60 characters on one line
+needed-policy-date = a date as 2026-11-25
+needed-policy-table = a table
+needed-policy-decimal = a number with one decimal
+needed-policy-whole = a whole number
+
 ## The desk's own. $file a file's name, $number a record's number.
 
 err-desk-not-set-up = This desk is not enrolled with any tablet: it has no key of its own yet. No record is shown.

@@ -85,7 +85,7 @@ fn each_wrong_field_is_named_by_its_path() {
         ),
         (
             format!(r#"{{ {pair}, "last_day": {{ "wet": 41 }} }}"#),
-            "last_day",
+            "last_day.wet",
         ),
         (format!(r#"{{ {pair}, "at": 5 }}"#), "at"),
         ("{}".to_owned(), "pair"),
@@ -94,6 +94,144 @@ fn each_wrong_field_is_named_by_its_path() {
     for (text, path) in cases {
         assert_eq!(refused(&text).path, path, "{text}");
     }
+}
+
+#[test]
+fn what_belongs_in_a_field_is_said_in_our_own_words() {
+    let pair = r#""pair": { "birth": "2026-03-01T12:00:00+00:00", "sex": "male" }"#;
+    let weighing = |rest: &str| {
+        format!(r#"{{ {pair}, "weighings": [ {{ "at": "2026-03-02T12:00:00+00:00", {rest} }} ] }}"#)
+    };
+    let day = |rest: &str| format!(r#"{{ {pair}, "last_day": {{ {rest} }} }}"#);
+    let of_pair =
+        |rest: &str| format!(r#"{{ "pair": {{ "birth": "2026-03-01T12:00:00+00:00", {rest} }} }}"#);
+    for (text, said) in [
+        (
+            weighing(r#""grams": -5"#),
+            "weighings[0].grams: a whole number from 1 to 30000 is needed",
+        ),
+        (
+            weighing(r#""grams": 3.5"#),
+            "weighings[0].grams: a whole number from 1 to 30000 is needed",
+        ),
+        (weighing(r#""grams": null"#), "weighings[0].grams: missing"),
+        (
+            weighing(r#""grams": 3000, "step": 0"#),
+            "weighings[0].step: a whole number from 1 to 200 is needed",
+        ),
+        (
+            weighing(r#""grams": 3000, "clothed": 1"#),
+            "weighings[0].clothed: true or false is needed",
+        ),
+        (
+            weighing(r#""grams": 3000, "moment": 7"#),
+            "weighings[0].moment: one of routine, before_feed, after_feed is needed",
+        ),
+        (
+            day(r#""temperature": 46.1"#),
+            "last_day.temperature: a whole number from 200 to 450 is needed",
+        ),
+        (
+            day(r#""hours_since_wet": 97"#),
+            "last_day.hours_since_wet: a whole number from 0 to 96 is needed",
+        ),
+        (
+            day(r#""feeds": 41"#),
+            "last_day.feeds: a whole number from 0 to 40 is needed",
+        ),
+        (
+            day(r#""supplement_ml": 5001"#),
+            "last_day.supplement_ml: a whole number from 0 to 5000 is needed",
+        ),
+        (
+            day(r#""baby_danger": ["fit", 3]"#),
+            "last_day.baby_danger: a list of words is needed",
+        ),
+        (
+            day(r#""stool": "blue""#),
+            "last_day.stool: one of black, green, yellow, pale, bloody is needed",
+        ),
+        (
+            of_pair(r#""sex": "unknown""#),
+            "pair.sex: one of female, male, not_stated is needed",
+        ),
+        (of_pair(r#""sex": null"#), "pair.sex: missing"),
+        (
+            of_pair(r#""sex": "male", "gestation": 315"#),
+            "pair.gestation: a whole number from 154 to 314 is needed",
+        ),
+        (
+            of_pair(r#""sex": "male", "babies": 0"#),
+            "pair.babies: a whole number from 1 to 8 is needed",
+        ),
+        (
+            of_pair(r#""sex": "male", "bed": """#),
+            "pair.bed: a short text is needed",
+        ),
+        (
+            of_pair(r#""sex": "male", "language": "x y""#),
+            "pair.language: a language tag as de is needed",
+        ),
+        (
+            of_pair(r#""sex": "male", "id": "7""#),
+            "pair.id: an id of 32 hexadecimal digits is needed",
+        ),
+        (
+            format!(r#"{{ {pair}, "at": "noon" }}"#),
+            "at: a time as 2026-11-25T18:30:00+00:00 is needed",
+        ),
+        (
+            format!(r#"{{ {pair}, "nappies": {{}} }}"#),
+            "nappies: a list is needed",
+        ),
+    ] {
+        assert_eq!(refused(&text).to_string(), said, "{text}");
+    }
+}
+
+#[test]
+fn the_ends_of_each_range_are_taken_by_the_record() {
+    for (low, high, field) in [
+        (1, 30_000, "birth_weight"),
+        (154, 314, "gestation"),
+        (1, 8, "babies"),
+    ] {
+        for value in [low, high] {
+            let text = format!(
+                r#"{{ "pair": {{ "birth": "2026-03-01T12:00:00+00:00", "sex": "male", "{field}": {value} }} }}"#
+            );
+            assert!(read(text.as_bytes(), hours(100)).is_ok(), "{field} {value}");
+        }
+    }
+    for (low, high, field) in [
+        (0, 40, "feeds"),
+        (0, 40, "wet"),
+        (0, 40, "dirty"),
+        (0, 96, "hours_since_wet"),
+        (0, 5_000, "expressed_ml"),
+        (0, 5_000, "supplement_ml"),
+        (200, 450, "temperature"),
+    ] {
+        for value in [low, high] {
+            let text = format!(
+                r#"{{ "pair": {{ "birth": "2026-03-01T12:00:00+00:00", "sex": "male" }},
+                    "last_day": {{ "{field}": {value} }} }}"#
+            );
+            assert!(read(text.as_bytes(), hours(100)).is_ok(), "{field} {value}");
+        }
+    }
+}
+
+#[test]
+fn nothing_given_for_what_may_be_left_out_is_the_same_as_left_out() {
+    let text = r#"{ "pair": { "birth": "2026-03-01T12:00:00+00:00", "sex": "male",
+        "birth_weight": null, "bed": null }, "weighings": null, "last_day": null, "at": null }"#;
+    let file = read(text.as_bytes(), hours(100)).unwrap();
+    assert_eq!(file.pair.birth_weight, None);
+    assert_eq!(
+        (file.weighings.len(), file.last_day, file.at),
+        (0, None, None)
+    );
 }
 
 #[test]
