@@ -8,6 +8,7 @@ mod age;
 mod change;
 mod gain;
 mod json;
+mod lines;
 mod loss;
 mod of;
 mod output;
@@ -21,6 +22,7 @@ pub use age::Age;
 pub use change::Change;
 pub use gain::{Gain, STEP_ASSUMED_G, gain};
 pub use json::{json, json_of_file};
+pub use lines::{LinePoint, median_back_day, median_line, median_losses, sds_line};
 pub use loss::{
     LineAgainst, MEDIAN_LOSSES, MedianLoss, SDS_LINE, SDS_LINE_DAYS, median_loss, sds_line_tenths,
 };
@@ -32,7 +34,7 @@ pub use output::{
 pub use question::{Question, Questioned, questions};
 pub use test_weighing::{TestWeighing, test_weighings};
 pub use volume::{VolumeRange, usual_feed_volume};
-pub use who::{Centile, DAY_LAST, WHO_TABLE, Z, centile, z};
+pub use who::{Centile, DAY_LAST, WHO_TABLE, Z, centile, weight_at_sd, z};
 
 /// The version of the rules; goes wherever a computed number goes.
 pub const RULE_VERSION: &str = "growth-2";

@@ -108,16 +108,33 @@ impl Z {
     }
 }
 
-/// The WHO z of a weight on a day of the table; `None` with no sex stated or outside the table.
-pub fn z(sex: Sex, day: i64, weight: Grams) -> Option<Z> {
+fn lms(sex: Sex, day: i64) -> Option<Lms> {
     let column = match sex {
         Sex::Male => 0,
         Sex::Female => 1,
         Sex::NotStated => return None,
     };
-    let lms = TABLE.get(usize::try_from(day).ok()?)?[column];
+    Some(TABLE.get(usize::try_from(day).ok()?)?[column])
+}
+
+/// The WHO z of a weight on a day of the table; `None` with no sex stated or outside the table.
+pub fn z(sex: Sex, day: i64, weight: Grams) -> Option<Z> {
+    let lms = lms(sex, day)?;
     let kg = f64::from(weight.value()) / 1000.0;
     Some(Z { exact: lms.sd(kg) })
+}
+
+/// The weight of the standard on a day, so many standard deviations from the median, in whole
+/// grams; `None` with no sex stated, outside the table, and beyond 3 standard deviations, where the
+/// standard has no curve.
+#[allow(clippy::cast_possible_truncation)]
+pub fn weight_at_sd(sex: Sex, day: i64, sd: f64) -> Option<Grams> {
+    let lms = lms(sex, day)?;
+    if sd < -EVEN_FROM_SD || EVEN_FROM_SD < sd {
+        return None;
+    }
+    // A weight of the table is a few kilograms: far inside the whole numbers of f64.
+    Grams::new(libm::round(lms.weight_kg(sd) * 1000.0) as i64).ok()
 }
 
 /// A centile, as it may be shown: no 0 and no 100.

@@ -3,6 +3,7 @@
 mod age;
 mod change;
 mod figures;
+mod lines;
 mod output;
 mod pair_file;
 mod question;
