@@ -20,8 +20,8 @@ fn a_refused_pair_file_is_answered_with_the_path_and_what_to_do_in_each_language
         (
             weighing.as_str(),
             "weighings[0].grams",
-            "from 1 to 30,000",
-            "von 1 bis 30.000",
+            "from 1 to 30000",
+            "von 1 bis 30000",
         ),
         (
             r#"{ "pair": { "sex": 7 } }"#,
