@@ -7,6 +7,7 @@
 
 mod baby;
 mod catalogue;
+mod compare;
 mod feeds;
 mod finding;
 mod judge;
@@ -25,6 +26,9 @@ mod signs;
 mod weight;
 
 pub use catalogue::{FAMILIES, VERSIONS, catalogue, rule, version_date};
+pub use compare::{
+    AFTER_LEAST_MS, COMPARED_MS, Comparison, Shift, Sides, SignShift, Stretch, compare, shift,
+};
 pub use finding::{CallWhom, Finding, Judged, Level, Number, Unit, Unjudged};
 pub use judge::judge;
 pub use limit::{Limit, LimitFacts};

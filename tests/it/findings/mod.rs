@@ -1,6 +1,7 @@
 //! Tests of the room `findings`.
 
 mod catalogue;
+mod comparing;
 mod edges;
 mod policy;
 mod property;
