@@ -5,7 +5,8 @@ use serde_json::Value;
 
 use super::{
     Adjustment, At, BabyState, BoundaryMoved, BreastAfter, BreastBefore, EndedBy, Hold, Label,
-    LastDay, Nappy, NippleAfter, Pain, PlanItem, Side, Sign, SignState, Text, WallTime, Weighing,
+    LastDay, Nappy, NippleAfter, Pain, PlanItem, Side, Sign, SignState, TapWhat, Text, WallTime,
+    Weighing,
 };
 
 /// One entry. Entries are only ever added.
@@ -129,6 +130,13 @@ pub enum What {
     },
     /// A touch came that the screen could not resolve.
     TouchUnresolved,
+    /// The specialist added a tap to a feed, running or ended, at a time that she tells.
+    TapAdded {
+        /// When it was.
+        at: At,
+        /// What it was: a suck, a suck with swallow, or a swallow.
+        what: TapWhat,
+    },
     /// The specialist moved a boundary between two phases of a feed, running or ended.
     BoundaryMoved(BoundaryMoved),
     /// A finding was acknowledged.

@@ -182,6 +182,12 @@ fn step(folded: &mut Folded, entry: &Entry) {
         }
         What::ShownAsCode { transfer, .. } => folded.shown = Some((wall, *transfer)),
         What::ReceiptTaken { receipt } => folded.receipt = Some(receipt.clone()),
+        What::TapAdded { at, what } if what.is_suck() || what.is_swallow() => {
+            match feed_at(folded, *at) {
+                Some(feed) => put(feed, *at, *what),
+                None => folded.odd.push(Odd::NothingFed(entry.seq)),
+            }
+        }
         What::BoundaryMoved(moved) => match feed_at(folded, moved.was) {
             Some(feed) => feed.boundaries.push(*moved),
             None => folded.odd.push(Odd::NothingFed(entry.seq)),

@@ -327,3 +327,34 @@ fn an_entry_that_holds_more_than_is_known_is_read_and_told() {
     assert_eq!(folded.last_day.unwrap().feeds, Some(7));
     assert_eq!(folded.odd, [Odd::Newer(1)]);
 }
+
+#[test]
+fn a_tap_that_is_added_later_stands_at_its_own_time_in_the_feed_that_it_lies_in() {
+    let added = |at, what| What::TapAdded {
+        at: At::ms(at),
+        what,
+    };
+    let folded = fold(&journal_at(vec![
+        (2_000, feed_started()),
+        (5_000, What::Suck),
+        (90_000, What::FeedEnded { by: EndedBy::Baby }),
+        (95_000, added(4_000, TapWhat::SuckSwallow)),
+        (96_000, added(91_000, TapWhat::Suck)),
+        (97_000, added(6_000, TapWhat::Off)),
+        (98_000, added(7_000, TapWhat::Suck)),
+        (99_000, struck(7)),
+    ]));
+    let taps = &folded.feeds[0].taps;
+    let told: Vec<_> = taps.iter().map(|tap| (tap.at.as_ms(), tap.what)).collect();
+    assert_eq!(
+        told,
+        [
+            (2_000, TapWhat::On),
+            (4_000, TapWhat::SuckSwallow),
+            (5_000, TapWhat::Suck),
+            (90_000, TapWhat::End),
+        ]
+    );
+    // After the feed's end, and what is no tap of a pad, it fits nowhere.
+    assert_eq!(folded.odd, [Odd::NothingFed(5), Odd::NoFeed(6)]);
+}

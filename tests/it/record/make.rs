@@ -4,8 +4,8 @@ use feedside::record::{
     Adjustment, At, BabyState, BoundaryMoved, BreastAfter, BreastBefore, BreastState, Coded,
     EndedBy, Entry, Folded, Gestation, Grams, Hold, Journal, Label, Language, LastDay, Nappy,
     NippleAfter, Pain, Pair, PairId, PlanItem, PlanWhat, Reason, RiskNote, ScaleStep, Sex, Side,
-    Sign, SignState, StoolColour, SuckPhase, Text, Visit, VisitId, WallTime, WayOfBirth, Weighing,
-    WeighingMoment, What, fold,
+    Sign, SignState, StoolColour, SuckPhase, TapWhat, Text, Visit, VisitId, WallTime, WayOfBirth,
+    Weighing, WeighingMoment, What, fold,
 };
 
 /// 9 March 2026, 03:00 at the ward, one hour east of UTC.
@@ -183,6 +183,10 @@ pub fn one_of_each() -> Vec<What> {
             state: BabyState::Content,
         },
         What::TouchUnresolved,
+        What::TapAdded {
+            at: At::ms(60_200),
+            what: TapWhat::SuckSwallow,
+        },
         What::BoundaryMoved(BoundaryMoved {
             was: At::ms(61_000),
             now: At::ms(58_500),
@@ -241,14 +245,15 @@ const fn place(what: &What) -> Option<usize> {
         What::BreastAfter { .. } => 19,
         What::BabyState { .. } => 20,
         What::TouchUnresolved => 21,
-        What::BoundaryMoved(_) => 22,
-        What::FindingAcknowledged { .. } => 23,
-        What::PlanItem(_) => 24,
-        What::NextLook { .. } => 25,
-        What::Struck { .. } => 26,
-        What::Signed { .. } => 27,
-        What::ShownAsCode { .. } => 28,
-        What::ReceiptTaken { .. } => 29,
+        What::TapAdded { .. } => 22,
+        What::BoundaryMoved(_) => 23,
+        What::FindingAcknowledged { .. } => 24,
+        What::PlanItem(_) => 25,
+        What::NextLook { .. } => 26,
+        What::Struck { .. } => 27,
+        What::Signed { .. } => 28,
+        What::ShownAsCode { .. } => 29,
+        What::ReceiptTaken { .. } => 30,
         What::Unknown { .. } => return None,
     })
 }
