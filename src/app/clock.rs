@@ -15,6 +15,17 @@ pub struct Now {
     pub wall: WallTime,
 }
 
+impl Now {
+    /// Both times at an earlier moment of the device's clock; at most now.
+    pub fn at_boot(self, boot_ms: u64) -> Self {
+        let ago_ms = self.boot_ms.saturating_sub(boot_ms);
+        Self {
+            boot_ms: self.boot_ms - ago_ms,
+            wall: self.wall.plus_ms(-i64::try_from(ago_ms).unwrap_or(0)),
+        }
+    }
+}
+
 /// Something that tells the time.
 pub trait Clock {
     /// The time now.
@@ -40,6 +51,20 @@ pub fn wall_now() -> WallTime {
     WallTime::of(local)
         .or_else(|_| WallTime::new(local.timestamp_millis().max(0), 0))
         .unwrap_or_default()
+}
+
+/// Microseconds on the clock that scripts outside can read too; for measuring alone.
+#[cfg(any(target_os = "linux", target_os = "android"))]
+pub fn monotonic_us() -> u64 {
+    let time = rustix::time::clock_gettime(rustix::time::ClockId::Monotonic);
+    let seconds = u64::try_from(time.tv_sec).unwrap_or(0);
+    seconds * 1_000_000 + u64::try_from(time.tv_nsec / 1_000).unwrap_or(0)
+}
+
+/// Microseconds of the device's own clock; for measuring alone.
+#[cfg(not(any(target_os = "linux", target_os = "android")))]
+pub fn monotonic_us() -> u64 {
+    boot_ms() * 1000
 }
 
 #[cfg(any(target_os = "linux", target_os = "android"))]
@@ -77,6 +102,11 @@ impl HandClock {
             boot_ms: now.boot_ms + ms,
             wall: now.wall.plus_ms(i64::try_from(ms).unwrap_or(0)),
         });
+    }
+
+    /// Sets it to any time.
+    pub fn set(&self, now: Now) {
+        self.0.set(now);
     }
 
     /// Sets it to so many milliseconds after a moment.

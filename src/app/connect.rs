@@ -9,7 +9,7 @@ use slint::{ComponentHandle, Global, Timer};
 use super::event::Event;
 use super::shell::Shell;
 use super::{bedside, before, handover, looking_back, pair, plan, practice, settings, ui, ward};
-use crate::record::{Side, Sign};
+use crate::record::{Side, Sign, TapWhat};
 
 /// Something that hears events.
 pub type Hear = Rc<dyn Fn(Event)>;
@@ -219,6 +219,18 @@ fn after_feed(window: &ui::AppWindow, hear: &Hear) {
         looking_back::After::ALL.get(place(index)).copied().unwrap_or(looking_back::After::Baby),
         place(choice),
     )));
+    on!(hear, it.on_pick(at_s) => Event::LookingBack(looking_back::Event::Picked(at_s.into())));
+    on!(hear, it.on_move_boundary(index, at_s) => Event::LookingBack(
+        looking_back::Event::BoundaryPut(place(index), at_s.into())
+    ));
+    on!(hear, it.on_zoom(factor, about_s) => Event::LookingBack(
+        looking_back::Event::Zoomed(factor.into(), about_s.into())
+    ));
+    on!(hear, it.on_pan(share) => Event::LookingBack(looking_back::Event::Panned(share.into())));
+    on!(hear, it.on_strike() => Event::LookingBack(looking_back::Event::StrikeWanted));
+    on!(hear, it.on_add(what) => Event::LookingBack(looking_back::Event::AddWanted(
+        if what == 0 { TapWhat::Suck } else { TapWhat::SuckSwallow }
+    )));
     on!(hear, it.on_acknowledge(index) => Event::LookingBack(looking_back::Event::Acknowledged(place(index))));
     on!(hear, it.on_watch_more() => Event::LookingBack(looking_back::Event::AnotherFeed));
     on!(hear, it.on_go_on() => Event::LookingBack(looking_back::Event::PlanWanted));
@@ -289,6 +301,8 @@ fn preferences(window: &ui::AppWindow, hear: &Hear) {
         0 => It::LanguageChosen(place(index)),
         1 => It::NightChosen(index == 1),
         2 => It::LeftHandedChosen(index == 1),
+        4 => It::TextChosen(place(index)),
+        5 => It::MotionChosen(index == 0),
         _ => It::CapChosen(place(index)),
     }));
     {

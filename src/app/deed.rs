@@ -13,6 +13,8 @@ pub enum Deed {
     Go(Route),
     /// Add an entry to the open visit.
     Note(What),
+    /// Add an entry that happened at a time of the device's clock, in milliseconds.
+    NoteAt(u64, What),
     /// Take back the open visit's last entry.
     TakeBack,
     /// Ask for the ward's list.

@@ -8,6 +8,7 @@ pub mod bedside;
 pub mod before;
 pub mod clock;
 pub mod command;
+pub mod compared;
 pub mod connect;
 pub mod deed;
 pub mod demo;
@@ -27,6 +28,7 @@ pub mod say;
 pub mod settings;
 pub mod shell;
 pub mod start;
+pub mod touch;
 pub mod ward;
 
 /// The generated screens, fenced so that our lints stay strict everywhere else.

@@ -124,9 +124,10 @@ impl OpenVisit {
         }
         fold_on(&mut self.folded, entry);
         match &entry.what {
-            What::FeedStarted { .. } | What::UnwatchedFrom { .. } | What::FeedEnded { .. } => {
-                self.rebuild_live();
-            }
+            What::FeedStarted { .. }
+            | What::UnwatchedFrom { .. }
+            | What::FeedEnded { .. }
+            | What::TapAdded { .. } => self.rebuild_live(),
             What::BoundaryMoved(moved) => {
                 let lies_in_it = |feed: &Feed| feed.boundaries.last() == Some(moved);
                 if self.folded.running().is_some_and(lies_in_it) {

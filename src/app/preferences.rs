@@ -14,6 +14,10 @@ pub struct Preferences {
     pub night: bool,
     /// The pads under the left thumb.
     pub left_handed: bool,
+    /// How large text is, in per cent of its usual size.
+    pub text_percent: u16,
+    /// Whether what moves may move.
+    pub motion: bool,
     /// How the specialist signs.
     pub specialist: String,
     /// The desk's public key as it was typed.
@@ -28,6 +32,8 @@ impl Default for Preferences {
             lang: Lang::En,
             night: false,
             left_handed: false,
+            text_percent: TEXT_PERCENT[0],
+            motion: true,
             specialist: String::new(),
             desk_key: String::new(),
             cap: VersionCap::default(),
@@ -36,14 +42,19 @@ impl Default for Preferences {
 }
 
 /// The names under which settings are kept.
-pub const NAMES: [&str; 6] = [
+pub const NAMES: [&str; 8] = [
     "language",
     "night",
     "left_handed",
     "specialist",
     "desk_key",
     "version_cap",
+    "text_percent",
+    "motion",
 ];
+
+/// The sizes of text that can be chosen, in per cent.
+pub const TEXT_PERCENT: [u16; 5] = [100, 125, 150, 175, 200];
 
 impl Preferences {
     /// Reads settings through a function that finds one by name.
@@ -57,6 +68,11 @@ impl Preferences {
                 .unwrap_or(usual.lang),
             night,
             left_handed,
+            text_percent: TEXT_PERCENT
+                .into_iter()
+                .find(|percent| find("text_percent") == Some(percent.to_string()))
+                .unwrap_or(usual.text_percent),
+            motion: find("motion").is_none_or(|word| word != "no"),
             specialist: find("specialist").unwrap_or_default(),
             desk_key: find("desk_key").unwrap_or_default(),
             cap: VersionCap::ALL
@@ -67,7 +83,7 @@ impl Preferences {
     }
 
     /// Each setting's name and the word under which it is kept.
-    pub fn words(&self) -> [(&'static str, String); 6] {
+    pub fn words(&self) -> [(&'static str, String); 8] {
         let yes = |is: bool| if is { "yes" } else { "no" }.to_owned();
         [
             (NAMES[0], self.lang.tag().to_owned()),
@@ -76,6 +92,8 @@ impl Preferences {
             (NAMES[3], self.specialist.clone()),
             (NAMES[4], self.desk_key.clone()),
             (NAMES[5], self.cap.version().to_string()),
+            (NAMES[6], self.text_percent.to_string()),
+            (NAMES[7], yes(self.motion)),
         ]
     }
 }

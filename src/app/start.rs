@@ -7,13 +7,13 @@ use std::time::Duration;
 
 use slint::{ComponentHandle, Timer, TimerMode};
 
-use super::clock::{Clock, SystemClock};
+use super::clock::{Clock, SystemClock, monotonic_us};
 use super::connect::{connect, hearer};
 use super::event::Event;
 use super::keeper::{Ask, Keeper, ThreadKeeper, Told, answer};
 use super::preferences::Preferences;
-use super::shell::{Parts, Shell};
-use super::ui;
+use super::shell::{Parts, Said, Shell};
+use super::{touch, ui};
 use crate::findings::Policy;
 use crate::store::{Store, StoreError};
 
@@ -119,14 +119,17 @@ pub fn run(data: &Path, say_safe: bool) -> Result<(), StartError> {
             });
         });
     }));
-    let mut last_said = 0;
-    let say: Option<Box<dyn FnMut(u32)>> = say_safe.then(|| {
-        Box::new(move |seq: u32| {
-            if seq != last_said {
-                last_said = seq;
+    let mut last_safe = 0;
+    let say: Option<Box<dyn FnMut(Said)>> = say_safe.then(|| {
+        Box::new(move |said: Said| match said {
+            Said::Made(seq) => println!("made {seq} {}", monotonic_us()),
+            Said::Safe(seq) if seq != last_safe => {
+                last_safe = seq;
                 println!("safe {seq}");
+                println!("shown {seq} {}", monotonic_us());
             }
-        }) as Box<dyn FnMut(u32)>
+            Said::Safe(_) => {}
+        }) as Box<dyn FnMut(Said)>
     });
     let made = Rc::new(RefCell::new(Shell::new(Parts {
         window: window.as_weak(),
@@ -142,12 +145,18 @@ pub fn run(data: &Path, say_safe: bool) -> Result<(), StartError> {
     let hear = hearer(&made, Some(Rc::clone(&timer)));
     HEARER.set(Some(Rc::clone(&hear)));
     connect(&window, &hear);
+    let door = touch::connect(&window, &hear, Box::new(|| SystemClock.now().boot_ms));
+    #[cfg(not(target_os = "android"))]
+    touch::set(&window, &door);
 
     let ticking = Rc::clone(&hear);
     timer.start(
         TimerMode::Repeated,
         Duration::from_millis(made.borrow().tick_ms()),
-        move || ticking(Event::Ticked),
+        move || {
+            door.tick();
+            ticking(Event::Ticked);
+        },
     );
     // Where the last visit was left, or the ward.
     hear(unfinished.map_or(Event::Arrived, Event::Told));

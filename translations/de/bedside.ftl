@@ -12,6 +12,13 @@ bedside-back-on = Wieder an der Brust
 bedside-change-hold = Haltung wechseln
 bedside-try-change = Etwas ändern
 bedside-end-feed = Stillen beenden
+bedside-page-position = Lage
+bedside-page-attachment = Anlegen
+bedside-page-pain = Schmerz, mehr
+bedside-tried-early = zu früh
+bedside-tried-ready = Vergleich
+bedside-compare-before = vorher
+bedside-compare-after = nachher
 bedside-state-seen = gesehen
 bedside-state-unclear = unklar
 bedside-state-not-seen = nicht gesehen
@@ -38,5 +45,25 @@ bedside-hold-title = Welche Haltung jetzt?
 bedside-adjustment-title = Was wird versucht?
 bedside-end-title = Wer hat das Stillen beendet?
 bedside-strip = Die letzten zwei Minuten: { $sucks } Saugbewegungen, { $swallows } Schlucke
+# Touches that the screen could not tell apart, in the top line.
+bedside-unresolved = { $count ->
+        [one] 1 Berührung unklar
+       *[other] { $count } Berührungen unklar
+    }
+# Before and after something that was tried.
+bedside-compare-heading = { $what }, bei { $time }
+bedside-compare-early = Zu früh: erst { $seconds } von { $least } beobachteten Sekunden.
+bedside-compare-spans = Beobachtet: { $before } vorher, { $after } nachher. Ein Unterschied steht nur da, wo die Intervalle sich nicht berühren.
+bedside-compare-pain = Schmerz
+bedside-compare-rate = Züge je Minute
+bedside-compare-ratio = Züge je Schluck
+bedside-compare-interval = { $value } ({ $low } bis { $high })
+bedside-compare-none = nicht gefragt
+bedside-compare-few = zu wenige
+bedside-compare-lower = niedriger
+bedside-compare-higher = höher
+bedside-compare-not-clear = kein klarer Unterschied
+bedside-compare-same = gleich
+bedside-compare-changed = geändert
 bedside-sign-help = { $look }
     { $try }

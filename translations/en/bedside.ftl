@@ -12,6 +12,13 @@ bedside-back-on = Back on
 bedside-change-hold = Change hold
 bedside-try-change = Try a change
 bedside-end-feed = End feed
+bedside-page-position = Position
+bedside-page-attachment = Attachment
+bedside-page-pain = Pain, acts
+bedside-tried-early = too early
+bedside-tried-ready = compare
+bedside-compare-before = before
+bedside-compare-after = after
 bedside-state-seen = seen
 bedside-state-unclear = unclear
 bedside-state-not-seen = not seen
@@ -38,5 +45,25 @@ bedside-hold-title = Which hold now?
 bedside-adjustment-title = What is being tried?
 bedside-end-title = Who ended the feed?
 bedside-strip = The last two minutes: { $sucks } sucks, { $swallows } swallows
+# Touches that the screen could not tell apart, in the top line.
+bedside-unresolved = { $count ->
+        [one] 1 touch unclear
+       *[other] { $count } touches unclear
+    }
+# Before and after something that was tried.
+bedside-compare-heading = { $what }, at { $time }
+bedside-compare-early = Too early to tell: { $seconds } of { $least } watched seconds.
+bedside-compare-spans = { $before } watched before, { $after } after. A difference is told only where the intervals do not meet.
+bedside-compare-pain = Pain
+bedside-compare-rate = Sucks a minute
+bedside-compare-ratio = Sucks a swallow
+bedside-compare-interval = { $value } ({ $low } to { $high })
+bedside-compare-none = not told
+bedside-compare-few = too few
+bedside-compare-lower = lower
+bedside-compare-higher = higher
+bedside-compare-not-clear = no clear difference
+bedside-compare-same = the same
+bedside-compare-changed = changed
 bedside-sign-help = { $look }
     { $try }

@@ -9,6 +9,8 @@ use crate::record::What;
 pub enum Effect {
     /// Add an entry.
     Note(What),
+    /// Add an entry that happened at a time of the device's clock, in milliseconds.
+    NoteAt(u64, What),
     /// Take back the last entry.
     TakeBack,
     /// Look back at the feed.
@@ -21,6 +23,7 @@ impl From<Effect> for Deed {
     fn from(effect: Effect) -> Self {
         match effect {
             Effect::Note(what) => Self::Note(what),
+            Effect::NoteAt(boot_ms, what) => Self::NoteAt(boot_ms, what),
             Effect::TakeBack => Self::TakeBack,
             Effect::LookBack => Self::Go(Route::LookingBack),
             Effect::Leave => Self::Go(Route::Ward),

@@ -31,8 +31,14 @@ pub enum Act {
 /// An event.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Event {
-    /// A pad was tapped.
+    /// A pad was tapped just now.
     Tapped(PadKind),
+    /// A pad was touched at a time of the device's clock, in milliseconds.
+    TappedAt(PadKind, u64),
+    /// The touch of that time was a hand at rest.
+    Withdrawn(PadKind, u64),
+    /// A touch could not be told apart from others.
+    Unresolved,
     /// A sign's state was touched: 0 none, 1 seen, 2 unclear, 3 not seen.
     SignSet(Sign, i32),
     /// A sign was touched long.

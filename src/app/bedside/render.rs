@@ -9,7 +9,8 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::lists::{Kept, list};
 use crate::app::open_visit::OpenVisit;
-use crate::app::{say, ui};
+use crate::app::{compared, say, ui};
+use crate::findings::{Comparison, compare};
 use crate::record::{Adjustment, At, EndedBy, Hold, SignState, VisitId};
 use crate::rhythm::{Live, Phase, PhaseSpan};
 use crate::words::Words;
@@ -30,10 +31,35 @@ pub struct Lists {
     figures: Kept<ui::Figure>,
     bands: Kept<ui::StripBand>,
     marks: Kept<ui::StripMark>,
+    tried: Kept<ui::CompareRow>,
     recent: RefCell<Option<(VisitId, u32, Rc<Vec<PhaseSpan>>)>>,
+    compared: RefCell<Option<(TriedKey, Rc<Option<Comparison>>)>>,
 }
 
+/// What a comparison is made anew for: the visit, its feeds, the feed's adjustments, the second.
+type TriedKey = (VisitId, usize, usize, u64);
+
 impl Lists {
+    /// What came of the last feed's last adjustment, made anew once a second.
+    fn compared(&self, open: &OpenVisit, now: At) -> Rc<Option<Comparison>> {
+        let feeds = &open.folded.feeds;
+        let tried = feeds.last().map_or(0, |feed| feed.adjustments.len());
+        let key = (open.visit.id, feeds.len(), tried, now.as_ms() / 1000);
+        let mut kept = self.compared.borrow_mut();
+        match &*kept {
+            Some((of, compared)) if *of == key => Rc::clone(compared),
+            _ => {
+                let compared = Rc::new(
+                    tried
+                        .checked_sub(1)
+                        .and_then(|tried| compare(feeds, feeds.len() - 1, tried, now)),
+                );
+                *kept = Some((key, Rc::clone(&compared)));
+                compared
+            }
+        }
+    }
+
     /// The strip's phases, looked back over anew only when an entry was added.
     fn recent(&self, open: &OpenVisit, now: At) -> Rc<Vec<PhaseSpan>> {
         let mut kept = self.recent.borrow_mut();
@@ -56,6 +82,7 @@ impl Lists {
         screen.set_figures(self.figures.model());
         screen.set_bands(self.bands.model());
         screen.set_marks(self.marks.model());
+        screen.set_tried_rows(self.tried.model());
     }
 }
 
@@ -108,6 +135,21 @@ pub fn render(
         );
     }
     screen.set_can_take_back(open.visit.journal.last_to_take_back().is_some());
+    let unresolved = open
+        .folded
+        .running()
+        .map_or(0, |feed| feed.unresolved_touches);
+    screen.set_unresolved(
+        if unresolved == 0 {
+            String::new()
+        } else {
+            words.say_with(
+                "bedside-unresolved",
+                &[("count", i64::from(unresolved).into())],
+            )
+        }
+        .into(),
+    );
     sheet(model, words, &screen);
     render_clock(model, around, words, lists, window);
 }
@@ -156,6 +198,7 @@ pub fn render_clock(
             .into(),
     );
     question(model, now, words, &screen);
+    tried(open, now, words, &screen, lists);
     let live = open.live(around.now);
     if let Some(live) = &live {
         phase(live, now, words, &screen, lists);
@@ -175,7 +218,11 @@ pub fn render_clock(
     };
     let (sucks, swallows) = (counted(&[0, 1]), counted(&[1, 2]));
     lists.marks.put(marks);
-    screen.set_end_s(seconds(now));
+    screen.set_end_s(seconds(if around.preferences.motion {
+        now
+    } else {
+        page_end(now)
+    }));
     screen.set_strip_label(
         words
             .say_with(
@@ -184,6 +231,13 @@ pub fn render_clock(
             )
             .into(),
     );
+}
+
+/// Without motion the strip stands still and turns on every so often.
+const PAGE_MS: u64 = 15_000;
+
+fn page_end(now: At) -> At {
+    At::ms(now.as_ms().div_ceil(PAGE_MS) * PAGE_MS)
 }
 
 fn sign_rows(open: &OpenVisit, words: &Words) -> Vec<ui::SignRow> {
@@ -273,6 +327,29 @@ fn phase(live: &Live, now: At, words: &Words, screen: &ui::BedsideAdapter<'_>, l
     ]);
 }
 
+/// What came of the running feed's last adjustment.
+fn tried(open: &OpenVisit, now: At, words: &Words, screen: &ui::BedsideAdapter<'_>, lists: &Lists) {
+    let feeds = &open.folded.feeds;
+    let compared = lists.compared(open, now);
+    let (Some(compared), Some(feed)) = (&*compared, feeds.last()) else {
+        screen.set_tried_word("".into());
+        screen.set_tried_heading("".into());
+        return;
+    };
+    screen.set_tried_word(
+        words
+            .say(if compared.sides.is_some() {
+                "bedside-tried-ready"
+            } else {
+                "bedside-tried-early"
+            })
+            .into(),
+    );
+    screen.set_tried_heading(compared::heading(compared, feed.started, words).into());
+    screen.set_tried_quiet(compared::quiet(compared, words).into());
+    lists.tried.put(compared::rows(compared, words));
+}
+
 fn question(model: &Model, now: At, words: &Words, screen: &ui::BedsideAdapter<'_>) {
     let text = match model.question {
         Some(Question::Silent(since)) => words.say_with(
@@ -338,6 +415,12 @@ fn sheet(model: &Model, words: &Words, screen: &ui::BedsideAdapter<'_>) {
         }
     };
     screen.set_sheet(model.sheet != Sheet::None);
+    screen.set_sheet_holds(model.sheet == Sheet::Hold);
+    screen.set_sheet_tried(model.sheet == Sheet::Adjustment);
+    screen.set_sheet_sign(match model.sheet {
+        Sheet::Help(sign) => i32::try_from(sign.index()).unwrap_or(-1),
+        _ => -1,
+    });
     screen.set_sheet_title(title.into());
     screen.set_sheet_text(text.into());
     screen.set_sheet_choices(list(choices));

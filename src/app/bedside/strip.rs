@@ -3,7 +3,7 @@
 
 use crate::app::{say, ui};
 use crate::findings::Level;
-use crate::record::{At, Feed, Tap, TapWhat};
+use crate::record::{At, Feed, SignState, Tap, TapWhat};
 use crate::rhythm::{Phase, PhaseSpan};
 use crate::words::Words;
 
@@ -77,9 +77,19 @@ pub fn mark_rows(feed: &Feed, from: At) -> Vec<ui::StripMark> {
         .adjustments
         .iter()
         .map(|tried| mark(tried.at, 4, "+".to_owned()));
+    let signs = feed.signs.iter().map(|change| {
+        let sign = match change.state {
+            Some(SignState::Seen) => "✓",
+            Some(SignState::NotSeen) => "×",
+            Some(SignState::Unclear) => "?",
+            None => "–",
+        };
+        mark(change.at, 5, sign.to_owned())
+    });
     let mut rows: Vec<_> = taps
         .chain(pains)
         .chain(tried)
+        .chain(signs)
         .filter(|row| seconds(from) <= row.at_s)
         .collect();
     rows.sort_by(|a, b| a.at_s.total_cmp(&b.at_s));

@@ -2,7 +2,7 @@
 
 use crate::app::around::Around;
 use crate::record::{
-    Adjustment, At, EndedBy, Feed, Hold, Pain, Sign, SignState, Tap, TapWhat, What,
+    Adjustment, At, EndedBy, Feed, Hold, Journal, Pain, Sign, SignState, Tap, TapWhat, What,
 };
 
 use super::model::{EARLY_PAIN_MS, EARLY_PAIN_SHOWN_MS, SILENT_ASK_MS};
@@ -16,7 +16,19 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
     let now = open.at(around.now);
     let feed = open.folded.running();
     match event {
-        Event::Tapped(kind) => tapped(model, kind, feed),
+        Event::Tapped(kind) => tapped(model, kind, feed, around.now.boot_ms),
+        Event::TappedAt(kind, boot_ms) => tapped(model, kind, feed, boot_ms),
+        Event::Withdrawn(kind, boot_ms) => {
+            let at = open.at(around.now.at_boot(boot_ms));
+            tap_since(&open.visit.journal, kind, at)
+                .map(|entry| Effect::Note(What::Struck { entry }))
+                .into_iter()
+                .collect()
+        }
+        Event::Unresolved => feed
+            .map(|_| Effect::Note(What::TouchUnresolved))
+            .into_iter()
+            .collect(),
         Event::SignSet(sign, state) => vec![Effect::Note(What::SignChanged {
             sign,
             state: state_of(state),
@@ -66,24 +78,42 @@ const fn state_of(state: i32) -> Option<SignState> {
 }
 
 /// A tap says that somebody looks and that the baby is on: it ends both "looked away" and "off".
-fn tapped(model: &mut Model, kind: PadKind, feed: Option<&Feed>) -> Vec<Effect> {
+fn tapped(model: &mut Model, kind: PadKind, feed: Option<&Feed>, boot_ms: u64) -> Vec<Effect> {
     let Some(feed) = feed else {
         return vec![];
     };
     model.question = None;
     let mut effects = Vec::new();
     if feed.is_unwatched() {
-        effects.push(Effect::Note(What::UnwatchedTo));
+        effects.push(Effect::NoteAt(boot_ms, What::UnwatchedTo));
     }
     if feed.is_off() && kind != PadKind::Swallow {
-        effects.push(Effect::Note(What::BabyOn));
+        effects.push(Effect::NoteAt(boot_ms, What::BabyOn));
     }
-    effects.push(Effect::Note(match kind {
+    effects.push(Effect::NoteAt(boot_ms, what_of(kind)));
+    effects
+}
+
+const fn what_of(kind: PadKind) -> What {
+    match kind {
         PadKind::Suck => What::Suck,
         PadKind::SuckSwallow => What::SuckSwallow,
         PadKind::Swallow => What::Swallow,
-    }));
-    effects
+    }
+}
+
+/// The entry of the first tap on a pad at a time or later, if it stands.
+fn tap_since(journal: &Journal, kind: PadKind, at: At) -> Option<u32> {
+    let standing = journal.standing();
+    journal
+        .entries()
+        .iter()
+        .zip(standing)
+        .rev()
+        .take_while(|(entry, _)| at <= entry.at)
+        .filter(|(entry, stands)| *stands && entry.what == what_of(kind))
+        .last()
+        .map(|(entry, _)| entry.seq)
 }
 
 fn pain_told(pain: i32, feed: Option<&Feed>) -> Vec<Effect> {

@@ -1,5 +1,7 @@
 //! All that can happen while looking back.
 
+use crate::record::TapWhat;
+
 /// A fact found after the feed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum After {
@@ -17,12 +19,24 @@ impl After {
 }
 
 /// An event.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Event {
     /// The screen was come to.
     Came,
     /// Another feed is to be shown.
     FeedChosen(usize),
+    /// The strip was touched at a time, in seconds of the visit.
+    Picked(f64),
+    /// A boundary, by its place, was put at a time, in seconds of the visit.
+    BoundaryPut(usize, f64),
+    /// Zoomed by a factor about a time, in seconds of the visit.
+    Zoomed(f64, f64),
+    /// Moved by a share of what is shown.
+    Panned(f64),
+    /// The tap that is picked out is taken back.
+    StrikeWanted,
+    /// A tap is added where the strip was touched.
+    AddWanted(TapWhat),
     /// A fact was told.
     AfterTold(After, usize),
     /// A finding is acknowledged, by its place.

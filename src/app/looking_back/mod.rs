@@ -4,10 +4,11 @@ mod effect;
 mod event;
 mod model;
 mod render;
+pub mod strip;
 mod update;
 
 pub use effect::Effect;
 pub use event::{After, Event};
-pub use model::Model;
+pub use model::{Model, Picked};
 pub use render::{finding_rows, render};
 pub use update::update;

@@ -6,14 +6,15 @@ use crate::app::around::Around;
 use crate::app::bedside::strip::{band_rows, level_of, mark_rows, seconds};
 use crate::app::lists::list;
 use crate::app::open_visit::OpenVisit;
-use crate::app::{say, ui};
-use crate::findings::{Finding, Judged, Level};
+use crate::app::{compared, say, ui};
+use crate::findings::{Finding, Judged, Level, compare};
 use crate::record::{At, BabyState, BreastAfter, Feed, NippleAfter, StoredWord};
 use crate::report::phrase;
 use crate::rhythm::{Phase, Rate, Summary};
 use crate::words::Words;
 
-use super::Model;
+use super::model::SHOWN_LEAST_MS;
+use super::{Model, Picked, strip};
 
 /// Draws the screen.
 pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
@@ -27,10 +28,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     screen.set_locked(signed);
     screen.set_can_watch_more(!signed && open.folded.running().is_none());
     let feeds = &open.folded.feeds;
-    let shown = model
-        .feed
-        .unwrap_or(usize::MAX)
-        .min(feeds.len().saturating_sub(1));
+    let shown = model.shown(feeds.len());
     screen.set_feeds(list(feeds.iter().enumerate().map(|(index, feed)| {
         ui::Choice {
             label: words
@@ -46,7 +44,16 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
         }
     })));
     if let (Some(feed), Some(summary)) = (feeds.get(shown), open.summary(shown)) {
-        strip(feed, &summary, open.at(around.now), words, &screen);
+        draw_strip(
+            model,
+            open,
+            feed,
+            &summary,
+            open.at(around.now),
+            words,
+            &screen,
+        );
+        screen.set_tried(list(tried(feeds, shown, open.at(around.now), words)));
         screen.set_phases(list(phase_rows(&summary, words)));
         screen.set_numbers(list(number_rows(feed, &summary, words)));
         screen.set_doubts(list(
@@ -63,35 +70,91 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     screen.set_caution(words.say("frame-caution").into());
 }
 
-fn strip(
+fn draw_strip(
+    model: &Model,
+    open: &OpenVisit,
     feed: &Feed,
     summary: &Summary,
     now: At,
     words: &Words,
     screen: &ui::LookingBackAdapter<'_>,
 ) {
-    let end = feed.ended.map_or(now, |end| end.at);
-    let length_ms = end.since_ms(feed.started).max(1000);
-    screen.set_bands(list(band_rows(
-        &summary.phases,
-        feed.started,
-        end,
-        None,
-        words,
-    )));
-    screen.set_marks(list(mark_rows(feed, feed.started)));
-    screen.set_end_s(seconds(end));
-    screen.set_shown_s(seconds(At::ms(length_ms)));
-    screen.set_from_label("0:00".into());
-    screen.set_to_label(words.duration_clock(length_ms).into());
+    let (start, end) = strip::whole(feed, now);
+    let (from, to) = strip::part(model, feed, now);
+    let clock = |at: At| words.duration_clock(at.since_ms(feed.started));
+    screen.set_bands(list(band_rows(&summary.phases, from, to, None, words)));
+    let marks = mark_rows(feed, from)
+        .into_iter()
+        .filter(|mark| mark.at_s <= seconds(to));
+    screen.set_marks(list(marks));
+    screen.set_end_s(seconds(to));
+    screen.set_shown_s(seconds(At::ms(to.since_ms(from))));
+    screen.set_from_label(clock(from).into());
+    screen.set_to_label(clock(to).into());
+    screen.set_can_zoom_out((from, to) != (start, end));
+    screen.set_can_zoom_in(SHOWN_LEAST_MS < to.since_ms(from));
     screen.set_strip_label(
         words
-            .say_with(
-                "looking-back-strip",
-                &[("time", words.duration_clock(length_ms).into())],
-            )
+            .say_with("looking-back-strip", &[("time", clock(end).into())])
             .into(),
     );
+    screen.set_boundaries(list(strip::movable(summary).into_iter().map(|it| {
+        ui::Boundary {
+            at_s: seconds(it.at),
+            label: words
+                .say_with(
+                    "looking-back-boundary",
+                    &[
+                        ("before", say::stored(words, "phase", it.before).into()),
+                        ("after", say::stored(words, "phase", it.after).into()),
+                    ],
+                )
+                .into(),
+            clock: clock(it.at).into(),
+        }
+    })));
+    picked(model, open, feed, words, screen);
+}
+
+fn picked(
+    model: &Model,
+    open: &OpenVisit,
+    feed: &Feed,
+    words: &Words,
+    screen: &ui::LookingBackAdapter<'_>,
+) {
+    let clock = |at: At| words.duration_clock(at.since_ms(feed.started));
+    let (at_s, label) = match model.picked {
+        Some(Picked::Tap(seq, at)) => {
+            let what = strip::what(&open.visit.journal, feed, seq)
+                .map_or_else(String::new, |what| say::stored(words, "tap", what));
+            let told = [("what", what.into()), ("time", clock(at).into())];
+            (
+                seconds(at),
+                words.say_with("looking-back-picked-tap", &told),
+            )
+        }
+        Some(Picked::Moment(at)) => (
+            seconds(at),
+            words.say_with("looking-back-picked-moment", &[("time", clock(at).into())]),
+        ),
+        None => (-1.0, words.say("looking-back-pick")),
+    };
+    screen.set_picked_s(at_s);
+    screen.set_picked_tap(matches!(model.picked, Some(Picked::Tap(..))));
+    screen.set_picked_label(label.into());
+}
+
+fn tried(feeds: &[Feed], shown: usize, now: At, words: &Words) -> Vec<ui::Tried> {
+    let count = feeds.get(shown).map_or(0, |feed| feed.adjustments.len());
+    (0..count)
+        .filter_map(|tried| compare(feeds, shown, tried, now))
+        .map(|it| ui::Tried {
+            heading: compared::heading(&it, feeds[shown].started, words).into(),
+            quiet: compared::quiet(&it, words).into(),
+            rows: list(compared::rows(&it, words)),
+        })
+        .collect()
 }
 
 fn fact(label: String, value: String, quiet: String) -> ui::FactRow {

@@ -1,9 +1,10 @@
 //! What each event while looking back leads to.
 
 use crate::app::around::Around;
+use crate::app::open_visit::OpenVisit;
 use crate::record::{BabyState, BreastAfter, Label, NippleAfter, What};
 
-use super::{After, Effect, Event, Model};
+use super::{After, Effect, Event, Model, Picked, strip};
 
 /// Takes an event; changes the model; says what is to be done.
 pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effect> {
@@ -12,13 +13,22 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
     };
     match event {
         Event::Came => {
-            model.feed = None;
+            *model = Model::default();
             vec![]
         }
         Event::FeedChosen(feed) => {
-            model.feed = Some(feed);
+            *model = Model {
+                feed: Some(feed),
+                ..Model::default()
+            };
             vec![]
         }
+        Event::Picked(_)
+        | Event::BoundaryPut(..)
+        | Event::Zoomed(..)
+        | Event::Panned(_)
+        | Event::StrikeWanted
+        | Event::AddWanted(_) => on_strip(model, event, open, around),
         Event::AfterTold(after, index) => {
             told(after, index).map(Effect::Note).into_iter().collect()
         }
@@ -42,6 +52,51 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::PlanWanted => vec![Effect::Plan],
         Event::BackWanted => vec![Effect::Leave],
     }
+}
+
+/// Looking closer at the feed that is shown, and correcting it.
+fn on_strip(model: &mut Model, event: Event, open: &OpenVisit, around: &Around<'_>) -> Vec<Effect> {
+    let now = open.at(around.now);
+    let place = model.shown(open.folded.feeds.len());
+    let Some(feed) = open.folded.feeds.get(place) else {
+        return vec![];
+    };
+    let journal = &open.visit.journal;
+    match event {
+        Event::Zoomed(factor, about_s) => {
+            model.part = strip::zoomed(model, feed, now, factor, about_s);
+        }
+        Event::Panned(share) => model.part = strip::panned(model, feed, now, share),
+        Event::Picked(at_s) => {
+            let shown = strip::part(model, feed, now);
+            model.picked = Some(strip::pick(journal, feed, shown, at_s));
+        }
+        _ if open.folded.signed.is_some() => {}
+        Event::BoundaryPut(index, at_s) => {
+            let all = open.summary(place).map(|it| strip::movable(&it));
+            let whole = strip::whole(feed, now);
+            return all
+                .and_then(|all| strip::moved(&all, index, at_s, whole))
+                .map(|moved| Effect::Note(What::BoundaryMoved(moved)))
+                .into_iter()
+                .collect();
+        }
+        Event::StrikeWanted => {
+            if let Some(Picked::Tap(entry, at)) = model.picked {
+                model.picked = Some(Picked::Moment(at));
+                return vec![Effect::Note(What::Struck { entry })];
+            }
+        }
+        Event::AddWanted(what) => {
+            if let Some(Picked::Moment(at)) = model.picked {
+                // The entry that is about to be made.
+                model.picked = Some(Picked::Tap(journal.next_seq(), at));
+                return vec![Effect::Note(What::TapAdded { at, what })];
+            }
+        }
+        _ => {}
+    }
+    vec![]
 }
 
 fn told(after: After, index: usize) -> Option<What> {

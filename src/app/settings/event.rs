@@ -9,6 +9,10 @@ pub enum Event {
     NightChosen(bool),
     /// Left-handed or not.
     LeftHandedChosen(bool),
+    /// The size of text, by its place.
+    TextChosen(usize),
+    /// Whether things may move.
+    MotionChosen(bool),
     /// The largest code, by its place.
     CapChosen(usize),
     /// The specialist's sign as typed.

@@ -5,6 +5,7 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::handover::{image_of, modules};
 use crate::app::lists::list;
+use crate::app::preferences::TEXT_PERCENT;
 use crate::app::ui;
 use crate::fault;
 use crate::handover::{Code, DeskPublic, VersionCap};
@@ -46,6 +47,19 @@ pub fn render(
     screen.set_hands(list([
         choice(words.say("settings-right"), !preferences.left_handed),
         choice(words.say("settings-left"), preferences.left_handed),
+    ]));
+    screen.set_texts(list(TEXT_PERCENT.iter().map(|percent| {
+        choice(
+            words.say_with(
+                "settings-text-percent",
+                &[("percent", i64::from(*percent).into())],
+            ),
+            *percent == preferences.text_percent,
+        )
+    })));
+    screen.set_motions(list([
+        choice(words.say("settings-motion-on"), preferences.motion),
+        choice(words.say("settings-motion-off"), !preferences.motion),
     ]));
     screen.set_caps(list(VersionCap::ALL.iter().map(|cap| {
         let version = i64::from(cap.version());

@@ -1,6 +1,7 @@
 //! What each event on the settings screen leads to.
 
 use crate::app::around::Around;
+use crate::app::preferences::TEXT_PERCENT;
 use crate::handover::{DeskPublic, VersionCap};
 use crate::record::Label;
 use crate::words::Lang;
@@ -16,6 +17,13 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         }
         Event::NightChosen(night) => preferences.night = night,
         Event::LeftHandedChosen(left) => preferences.left_handed = left,
+        Event::TextChosen(index) => {
+            preferences.text_percent = TEXT_PERCENT
+                .get(index)
+                .copied()
+                .unwrap_or(preferences.text_percent);
+        }
+        Event::MotionChosen(motion) => preferences.motion = motion,
         Event::CapChosen(index) => {
             preferences.cap = VersionCap::ALL
                 .get(index)

@@ -1,8 +1,9 @@
 //! The deeds: what a screen's effects do to the world, in one match. Decides nothing that a screen
 //! should.
 
-use super::{Shell, earlier};
+use super::{Said, Shell, earlier};
 use crate::app::around::Around;
+use crate::app::clock::Now;
 use crate::app::deed::Deed;
 use crate::app::event::Event;
 use crate::app::keeper::Ask;
@@ -18,7 +19,8 @@ impl Shell {
     pub(super) fn perform(&mut self, deed: Deed) -> Vec<Deed> {
         match deed {
             Deed::Go(route) => return self.go(route),
-            Deed::Note(what) => self.note(what),
+            Deed::Note(what) => self.note(self.now(), what),
+            Deed::NoteAt(boot_ms, what) => self.note(self.now().at_boot(boot_ms), what),
             Deed::TakeBack => {
                 let last = self
                     .open
@@ -26,7 +28,7 @@ impl Shell {
                     .and_then(|open| open.visit.journal.last_to_take_back())
                     .map(|entry| entry.seq);
                 if let Some(entry) = last {
-                    self.note(What::Struck { entry });
+                    self.note(self.now(), What::Struck { entry });
                 }
             }
             Deed::AskWard => self.parts.keeper.ask(Ask::Ward),
@@ -83,16 +85,20 @@ impl Shell {
     }
 
     /// Adds an entry to the open visit and has it written.
-    fn note(&mut self, what: What) {
-        let now = self.now();
+    fn note(&mut self, now: Now, what: What) {
         let Some(open) = &mut self.open else {
             return;
         };
         match open.note(now, what) {
-            Ok(entry) => self
-                .parts
-                .keeper
-                .ask(Ask::Append(open.visit.id, Box::new(entry))),
+            Ok(entry) => {
+                let seq = entry.seq;
+                self.parts
+                    .keeper
+                    .ask(Ask::Append(open.visit.id, Box::new(entry)));
+                if let Some(say) = &mut self.parts.say_safe {
+                    say(Said::Made(seq));
+                }
+            }
             Err(error) => {
                 let explained = fault::record(&error, &self.words);
                 self.trouble = Some(format!("{} {}", explained.happened, explained.now_do));

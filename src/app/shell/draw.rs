@@ -2,7 +2,7 @@
 
 use slint::Global;
 
-use super::Shell;
+use super::{Said, Shell};
 use crate::app::around::Around;
 use crate::app::route::Route;
 use crate::app::{
@@ -77,6 +77,8 @@ impl Shell {
         let theme = ui::Theme::get(window);
         theme.set_night(self.parts.preferences.night);
         theme.set_left_handed(self.parts.preferences.left_handed);
+        theme.set_text(f32::from(self.parts.preferences.text_percent) / 100.0);
+        theme.set_motion(self.parts.preferences.motion);
         let frame = ui::FrameAdapter::get(window);
         let running = self
             .open
@@ -107,7 +109,7 @@ impl Shell {
 
     pub(super) fn tell_safe(&mut self) {
         if let (Some(say), Some(open)) = (&mut self.parts.say_safe, &self.open) {
-            say(open.safe_seq);
+            say(Said::Safe(open.safe_seq));
         }
     }
 }

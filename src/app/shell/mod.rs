@@ -40,8 +40,17 @@ pub struct Parts {
     pub policy: Policy,
     /// The tablet's secret.
     pub secret: [u8; 32],
-    /// Told the number of each entry once the screen shows it as safe.
-    pub say_safe: Option<Box<dyn FnMut(u32)>>,
+    /// Told of each entry by its number, for scripts that watch from outside.
+    pub say_safe: Option<Box<dyn FnMut(Said)>>,
+}
+
+/// What a script is told of an entry.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Said {
+    /// It was made.
+    Made(u32),
+    /// The screen begins to show it, and all before it, as safe.
+    Safe(u32),
 }
 
 /// The lists that screens keep.
@@ -132,7 +141,8 @@ impl Shell {
     /// How often the clock is to tick on the screen that is seen, in milliseconds.
     pub fn tick_ms(&self) -> u64 {
         match self.route {
-            Route::Bedside => 200,
+            // As often as the strip moves by a pixel on the usual screen.
+            Route::Bedside => 100,
             Route::Before => 500,
             Route::Practice if self.models.practice.is_playing() => 33,
             _ => 60_000,

@@ -1,0 +1,53 @@
+//! The hook in front of the toolkit, where the window system is reached through winit: desktops
+//! and iOS. Android has no such place.
+//!
+//! winit's touches carry no time of their own; the time is taken here, before anything else is
+//! done.
+
+use std::hash::{DefaultHasher, Hash, Hasher};
+use std::rc::Rc;
+
+use slint::ComponentHandle;
+use slint::winit_030::winit::event::{TouchPhase, WindowEvent};
+use slint::winit_030::{EventResult, WinitWindowAccessor};
+
+use super::{Door, Phase, Place, RawTouch};
+use crate::app::ui;
+
+/// Sets the hook of a window: touches go through the door first.
+pub fn set(window: &ui::AppWindow, door: &Rc<Door>) {
+    let door = Rc::clone(door);
+    window.window().on_winit_window_event(move |window, event| {
+        let touch = raw_of(event, window.scale_factor(), door.now_ms());
+        if touch.is_some_and(|touch| door.raw(touch)) {
+            EventResult::PreventDefault
+        } else {
+            EventResult::Propagate
+        }
+    });
+}
+
+/// The touch that an event of the window system tells, in logical pixels.
+pub fn raw_of(event: &WindowEvent, scale: f32, at_ms: u64) -> Option<RawTouch> {
+    let WindowEvent::Touch(touch) = event else {
+        return None;
+    };
+    // A finger is known by its device and its number there.
+    let mut finger = DefaultHasher::new();
+    (touch.device_id, touch.id).hash(&mut finger);
+    let place = touch.location.to_logical::<f32>(f64::from(scale));
+    Some(RawTouch {
+        finger: finger.finish(),
+        phase: match touch.phase {
+            TouchPhase::Started => Phase::Down,
+            TouchPhase::Moved => Phase::Moved,
+            TouchPhase::Ended => Phase::Up,
+            TouchPhase::Cancelled => Phase::Cancelled,
+        },
+        place: Place {
+            x: place.x,
+            y: place.y,
+        },
+        at_ms,
+    })
+}
