@@ -54,7 +54,10 @@ fn a_tap_ends_the_looking_away_and_the_being_off() {
     let away = vec![(3_000, What::UnwatchedFrom { from })];
     assert_eq!(
         led_to(away, 9_000, &[Event::Tapped(PadKind::Suck)]),
-        [Effect::Note(What::UnwatchedTo), Effect::Note(What::Suck)]
+        [
+            Effect::NoteAt(now(9_000).boot_ms, What::UnwatchedTo),
+            Effect::NoteAt(now(9_000).boot_ms, What::Suck)
+        ]
     );
     assert_eq!(
         led_to(
@@ -62,7 +65,10 @@ fn a_tap_ends_the_looking_away_and_the_being_off() {
             9_000,
             &[Event::Tapped(PadKind::SuckSwallow)]
         ),
-        [Effect::Note(What::BabyOn), Effect::Note(What::SuckSwallow)]
+        [
+            Effect::NoteAt(now(9_000).boot_ms, What::BabyOn),
+            Effect::NoteAt(now(9_000).boot_ms, What::SuckSwallow)
+        ]
     );
 }
 

@@ -63,6 +63,10 @@ fn every_text_stands_at_seven_to_one_on_its_ground() {
         ("seen", "seen-ground"),
         ("not-seen", "not-seen-ground"),
         ("ink", "unclear-ground"),
+        ("soft", "unclear-ground"),
+        ("soft", "flow-ground"),
+        ("ink", "flow-ground"),
+        ("not-seen", "paper"),
         ("flow", "flow-ground"),
         ("flow", "card"),
         ("pad-ink", "pad-suck"),
@@ -79,7 +83,15 @@ fn every_text_stands_at_seven_to_one_on_its_ground() {
 #[test]
 fn every_edge_with_a_meaning_stands_at_three_to_one() {
     assert_eq!(
-        below(&[("edge", "card"), ("edge", "paper")], 3.0),
+        below(
+            &[
+                ("edge", "card"),
+                ("edge", "paper"),
+                ("flow", "flow-ground"),
+                ("ink", "flow-ground"),
+            ],
+            3.0
+        ),
         Vec::<String>::new()
     );
 }

@@ -3,4 +3,9 @@
 
 mod bedside;
 mod contrast;
+mod looking_closer;
+mod never_lost;
 mod practice;
+mod tablet;
+mod toolkit;
+mod touch;
