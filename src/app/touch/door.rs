@@ -11,10 +11,13 @@ use super::{
 };
 use crate::app::connect::Hear;
 use crate::app::event::Event;
-use crate::app::{bedside, ui};
+use crate::app::{bedside, practice, ui};
 
 /// The pads, by the numbers under which the screen knows them.
 const PADS: [PadKind; 2] = [PadKind::Suck, PadKind::SuckSwallow];
+
+/// The stage of the practice screen at which it has pads.
+const WATCHING: i32 = 1;
 
 /// The door.
 pub struct Door {
@@ -60,18 +63,18 @@ impl Door {
         let Some(window) = self.window.upgrade() else {
             return false;
         };
-        let at_bedside = ui::FrameAdapter::get(&window).get_route() == ui::Route::Bedside;
+        let has_pads = screen(&window).is_some();
         let heard = {
             let mut router = self.router.borrow_mut();
             // On other screens the toolkit has all fingers, but those that began here end here.
-            if !at_bedside && !router.holds_any() {
+            if !has_pads && !router.holds_any() {
                 return false;
             }
             let places = self.places.borrow();
             router.set_pads(
                 places
                     .iter()
-                    .filter(|_| at_bedside)
+                    .filter(|_| has_pads)
                     .flatten()
                     .copied()
                     .collect(),
@@ -93,6 +96,11 @@ impl Door {
     }
 
     fn felt(&self, area: i32, kind: i32, finger: i32) {
+        // Where nothing is counted, nothing is left open.
+        if self.window.upgrade().is_none_or(|it| screen(&it).is_none()) {
+            *self.merged.borrow_mut() = Merged::default();
+            return;
+        }
         let felt = Felt {
             pad: usize::try_from(area)
                 .ok()
@@ -122,9 +130,9 @@ impl Door {
         });
     }
 
-    fn act(&self, heard: Heard) {
+    fn tell_bedside(&self, heard: &Heard) {
         let tell = |event| (self.hear)(Event::Bedside(event));
-        for tap in heard.taps {
+        for tap in &heard.taps {
             tell(bedside::Event::TappedAt(tap.pad, tap.at_ms));
         }
         if let Some(tap) = heard.withdrawn {
@@ -133,15 +141,45 @@ impl Door {
         for _ in 0..heard.unresolved {
             tell(bedside::Event::Unresolved);
         }
+    }
+
+    fn act(&self, heard: Heard) {
         let Some(window) = self.window.upgrade() else {
             return;
         };
+        match screen(&window) {
+            Some(Screen::Practice) => {
+                for tap in heard.taps {
+                    (self.hear)(Event::Practice(practice::Event::Tapped(tap.pad)));
+                }
+            }
+            // A finger that began at the bedside may end elsewhere; what it did is told there.
+            Some(Screen::Bedside) | None => self.tell_bedside(&heard),
+        }
         let it = ui::TouchAdapter::get(&window);
         it.set_suck_down(self.router.borrow().is_down(PadKind::Suck));
         it.set_swallow_down(self.router.borrow().is_down(PadKind::SuckSwallow));
         for pointer in heard.pointer {
             window.window().dispatch_event(event_of(pointer));
         }
+    }
+}
+
+/// A screen that has pads.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Screen {
+    Bedside,
+    Practice,
+}
+
+/// The screen that is seen, if it has pads just now.
+fn screen(window: &ui::AppWindow) -> Option<Screen> {
+    match ui::FrameAdapter::get(window).get_route() {
+        ui::Route::Bedside => Some(Screen::Bedside),
+        ui::Route::Practice if ui::PracticeAdapter::get(window).get_stage() == WATCHING => {
+            Some(Screen::Practice)
+        }
+        _ => None,
     }
 }
 
