@@ -36,6 +36,9 @@ echo "== codes"
 echo "== the desk, once more"
 "$python" "$here/listen_again.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
 
+echo "== every keyboard layout"
+"$python" "$here/layouts.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
+
 echo "== records, opened from the RFCs alone"
 "$python" "$here/open_record.py" "$rehearsal" "$work/codes.txt"
 "$programs/examples/sealed_sample" >"$work/sample.json"
