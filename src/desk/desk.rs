@@ -5,7 +5,7 @@ use std::path::Path;
 
 use sha2::{Digest, Sha256};
 
-use super::inbox::{Inbox, Tablet};
+use super::inbox::{Address, Inbox, Tablet};
 use super::listen::{Heard, Listener};
 use super::{DeskError, Said};
 use crate::handover::{
@@ -36,6 +36,14 @@ impl Desk {
     pub fn open(folder: &Path) -> Result<Self, DeskError> {
         std::fs::create_dir_all(folder).map_err(|_| StoreError::NoAccess)?;
         Self::with(Inbox::open(&folder.join(FILE))?)
+    }
+
+    /// Opens the desk whose inbox is on a server, which several desks may use at once.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn on_server(address: Address) -> Result<Self, DeskError> {
+        Self::with(Inbox::on_server(address)?)
     }
 
     /// A desk that is gone when it is dropped.

@@ -104,15 +104,21 @@ pub enum DeskError {
     /// The input broke off.
     #[error("the input broke off")]
     Input,
+    /// The address of the inbox's server cannot be used.
+    #[error("no address of a server")]
+    ServerAddress,
+    /// The inbox's server cannot be reached, or the connection broke.
+    #[error("the server cannot be reached")]
+    ServerUnreachable,
+    /// The inbox's server does not let this desk in.
+    #[error("the server refused the log-in")]
+    ServerLogin,
+    /// The inbox's server failed in another way.
+    #[error("the server failed")]
+    ServerFailed,
     /// A record could not be laid out in the form asked for.
     #[error("the record could not be laid out")]
     NotLaidOut,
-}
-
-impl From<rusqlite::Error> for DeskError {
-    fn from(error: rusqlite::Error) -> Self {
-        Self::Store(error.into())
-    }
 }
 
 impl DeskError {
@@ -152,6 +158,10 @@ impl DeskError {
             Self::NoSerial { port } => ("desk-no-serial", vec![("port", port.as_str().into())]),
             Self::NoTestCode => ("desk-no-test-code", vec![]),
             Self::Input => ("desk-input", vec![]),
+            Self::ServerAddress => ("desk-server-address", vec![]),
+            Self::ServerUnreachable => ("desk-server-unreachable", vec![]),
+            Self::ServerLogin => ("desk-server-login", vec![]),
+            Self::ServerFailed => ("desk-server-failed", vec![]),
             Self::NotLaidOut => ("desk-not-laid-out", vec![]),
         };
         Explained::of(name, &args, words)

@@ -87,6 +87,7 @@ desk-ready = Bereit zum Scannen. Scannen Sie nur, solange dieses Fenster vorn is
 desk-ready-serial = Bereit zum Scannen an { $port }.
 desk-inbox-line = { $number }. { $record } Angekommen { $arrived } von { $tablet }. Quittung { $receipt }.
 desk-inbox-none = Der Eingang ist leer.
+desk-inbox-none-found = Kein Bericht enthält alle diese Wörter.
 # $of eines der Wörter unten, $word ein Wort einer späteren Version.
 desk-unknown-word = Zweifel: Dieser Stationsrechner kennt „{ $word }“ nicht ({ $of }). Lesen Sie es am Tablet oder installieren Sie die neuere Version.
 desk-unknown-phase = Phase

@@ -175,5 +175,13 @@ err-desk-no-test-code = Es wurde kein Testcode gescannt.
 rec-desk-no-test-code = Machen Sie einen mit „feedside-desk scanner code“, starten Sie „feedside-desk scanner test“ noch einmal und scannen Sie ihn, während dieses Fenster vorn ist.
 err-desk-input = Die Eingabe des Scanners brach ab.
 rec-desk-input = Starten Sie „feedside-desk listen“ neu und scannen Sie, was fehlt. Was gespeichert wurde, ist sicher.
+err-desk-server-address = Die Adresse des Eingangs ist nicht brauchbar.
+rec-desk-server-address = Schreiben Sie sie als „postgres://user@host/database“. Eine Zertifikatsdatei wird mit „?sslrootcert=DATEI“ genannt.
+err-desk-server-unreachable = Der Server des Eingangs ist nicht erreichbar, daher ist dies vielleicht nicht gespeichert.
+rec-desk-server-unreachable = Prüfen Sie das Netz und scannen Sie noch einmal: Nichts wird doppelt gespeichert. Bleibt es so, sagen Sie es der Person, die den Server betreut.
+err-desk-server-login = Der Server des Eingangs lässt diesen Rechner nicht ein.
+rec-desk-server-login = Prüfen Sie Benutzer, Kennwort und Datenbank mit der Person, die den Server betreut.
+err-desk-server-failed = Der Server des Eingangs hat versagt, daher ist dies vielleicht nicht gespeichert.
+rec-desk-server-failed = Scannen Sie noch einmal: Nichts wird doppelt gespeichert. Bleibt es so, sagen Sie es der Person, die den Server betreut.
 err-desk-not-laid-out = Der Bericht ließ sich in dieser Form nicht aufsetzen.
 rec-desk-not-laid-out = Versuchen Sie eine andere Form und sagen Sie es, wer diesen Computer betreut.

@@ -87,6 +87,7 @@ desk-ready = Ready to scan. Scan only while this window is in front.
 desk-ready-serial = Ready to scan on { $port }.
 desk-inbox-line = { $number }. { $record } Arrived { $arrived } from { $tablet }. Receipt { $receipt }.
 desk-inbox-none = The inbox is empty.
+desk-inbox-none-found = No record has all these words.
 # $of one of the words below, $word a word of a later version.
 desk-unknown-word = Doubt: this desk does not know the { $of } “{ $word }”. Read it on the tablet, or install the newer version.
 desk-unknown-phase = phase

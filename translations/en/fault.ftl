@@ -175,5 +175,13 @@ err-desk-no-test-code = No test code was scanned.
 rec-desk-no-test-code = Make one with “feedside-desk scanner code”, start “feedside-desk scanner test” again, and scan it while this window is in front.
 err-desk-input = The scanner’s input broke off.
 rec-desk-input = Start “feedside-desk listen” again and scan what is missing. What was stored is safe.
+err-desk-server-address = The address of the inbox cannot be used.
+rec-desk-server-address = Write it as “postgres://user@host/database”. A certificate file is named with “?sslrootcert=FILE”.
+err-desk-server-unreachable = The inbox’s server cannot be reached, so this may not have been stored.
+rec-desk-server-unreachable = Check the network, then scan again: nothing is stored twice. If it stays so, tell whoever looks after the server.
+err-desk-server-login = The inbox’s server does not let this desk in.
+rec-desk-server-login = Check user, password and database with whoever looks after the server.
+err-desk-server-failed = The inbox’s server failed, so this may not have been stored.
+rec-desk-server-failed = Scan again: nothing is stored twice. If it stays so, tell whoever looks after the server.
 err-desk-not-laid-out = The record could not be laid out in this form.
 rec-desk-not-laid-out = Try another form, and tell whoever looks after this computer.

@@ -15,6 +15,11 @@ pub(super) struct Arguments {
     /// The folder of this desk's data.
     #[arg(long, global = true, value_name = "DIR")]
     pub data: Option<PathBuf>,
+    /// The inbox on a PostgreSQL server that several desks share, as
+    /// postgres://user@host/database; otherwise a file in the data folder. A password is better
+    /// given as PGPASSWORD.
+    #[arg(long, global = true, value_name = "URL")]
+    pub inbox: Option<String>,
     /// The language of the messages: en or de.
     #[arg(long, global = true, value_name = "LANG", value_parser = lang)]
     pub lang: Option<Lang>,
@@ -54,7 +59,15 @@ pub(super) enum Command {
         files: Vec<PathBuf>,
     },
     /// List the records.
-    Inbox,
+    Inbox {
+        /// Only those that have all these words: bed, initials, specialist, receipt, number, or
+        /// the visit's day as 2026-03-04.
+        #[arg(value_name = "WORD")]
+        words: Vec<String>,
+        /// At most so many, the newest first.
+        #[arg(long, value_name = "COUNT")]
+        last: Option<u32>,
+    },
     /// Show a record as a page.
     Show {
         /// The record's number in the inbox.

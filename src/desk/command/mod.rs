@@ -14,12 +14,14 @@ mod read;
 mod records;
 mod scanner;
 
-use std::ffi::OsString;
+use std::ffi::{OsStr, OsString};
 use std::io::{Read, Write};
+use std::path::PathBuf;
 
 use chrono::{DateTime, FixedOffset};
 use clap::Parser;
 
+use super::inbox::Address;
 use super::tell::refused;
 use super::{Desk, DeskError, Said, tell};
 use crate::handover::HandoverError;
@@ -99,6 +101,7 @@ const fn exit_code(error: &DeskError) -> u8 {
         | DeskError::NoCode { .. }
         | DeskError::NoTabletKey
         | DeskError::NoTestCode
+        | DeskError::ServerAddress
         | DeskError::Record(_)
         | DeskError::Handover(HandoverError::NotOurs) => BAD_INPUT,
         DeskError::Store(_)
@@ -117,6 +120,9 @@ const fn exit_code(error: &DeskError) -> u8 {
         | DeskError::NoFolder
         | DeskError::NoSerial { .. }
         | DeskError::Input
+        | DeskError::ServerUnreachable
+        | DeskError::ServerLogin
+        | DeskError::ServerFailed
         | DeskError::NotLaidOut => REFUSED,
     }
 }
@@ -133,20 +139,30 @@ struct Hand<'w, 'a> {
 
 impl Hand<'_, '_> {
     fn run(&mut self, arguments: Arguments) -> Result<(), DeskError> {
-        let folder = match arguments.data {
-            Some(folder) => folder,
-            None => folder::default(self.world.variable).ok_or(DeskError::NoFolder)?,
-        };
-        let mut desk = Desk::open(&folder)?;
+        let mut desk = self.open(arguments.data, arguments.inbox)?;
         match arguments.command {
             Command::Keys { what } => self.keys(&mut desk, what),
             Command::Listen { line } => self.listen(&mut desk, &line),
             Command::Scanner { what } => self.scanner(&mut desk, what),
             Command::Read { files } => self.read(&mut desk, &files),
-            Command::Inbox => self.inbox(&desk),
+            Command::Inbox { words, last } => self.inbox(&desk, &words, last),
             Command::Show { id } => self.show(&desk, id),
             Command::Export { id, form, out } => self.export(&desk, id, form, out),
         }
+    }
+
+    /// Opens the desk's file, or the server that it shares with others.
+    fn open(&self, data: Option<PathBuf>, inbox: Option<String>) -> Result<Desk, DeskError> {
+        if let Some(url) = inbox {
+            let password = (self.world.variable)("PGPASSWORD");
+            let password = password.as_deref().and_then(OsStr::to_str);
+            return Desk::on_server(Address::new(&url, password)?);
+        }
+        let folder = match data {
+            Some(folder) => folder,
+            None => folder::default(self.world.variable).ok_or(DeskError::NoFolder)?,
+        };
+        Desk::open(&folder)
     }
 
     fn now(&self) -> Result<WallTime, DeskError> {

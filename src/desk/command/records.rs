@@ -7,9 +7,22 @@ use crate::desk::tell::inbox_lines;
 use crate::desk::{As, Desk, DeskError};
 
 impl Hand<'_, '_> {
-    pub(super) fn inbox(&mut self, desk: &Desk) -> Result<(), DeskError> {
-        let heads = desk.inbox().heads()?;
-        if heads.is_empty() {
+    pub(super) fn inbox(
+        &mut self,
+        desk: &Desk,
+        asked: &[String],
+        last: Option<u32>,
+    ) -> Result<(), DeskError> {
+        let heads = if asked.is_empty() && last.is_none() {
+            desk.inbox().heads()?
+        } else {
+            let most = last.unwrap_or(u32::MAX);
+            desk.inbox().search(&asked.join(" "), most)?
+        };
+        if heads.is_empty() && !asked.is_empty() {
+            let none = self.words.say("desk-inbox-none-found");
+            self.line(&none)?;
+        } else if heads.is_empty() {
             let none = self.words.say("desk-inbox-none");
             self.line(&none)?;
         }

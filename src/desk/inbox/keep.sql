@@ -4,3 +4,5 @@ INSERT INTO record (
     is_signed, reviews_now
 )
 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15, ?16, ?17, ?18)
+ON CONFLICT (sealed_sha256) DO NOTHING
+RETURNING number

@@ -1,12 +1,10 @@
 //! The desk's key pairs and the enrolled tablets.
 
-use rusqlite::{Row, params};
-
 use super::Inbox;
+use super::base::Cells;
 use crate::desk::DeskError;
 use crate::handover::{DeskKeyPair, Kid, TabletPublic};
 use crate::record::{Label, WallTime};
-use crate::store::row::Columns;
 
 /// A key pair of this desk.
 #[derive(Debug)]
@@ -38,14 +36,13 @@ impl Inbox {
     /// # Errors
     /// As [`DeskError`].
     pub fn add_key(&self, pair: &DeskKeyPair, made: WallTime) -> Result<(), DeskError> {
-        self.connection
-            .prepare_cached(include_str!("add_key.sql"))?
-            .execute(params![
-                pair.public().kid().as_bytes(),
-                pair.secret_bytes().as_slice(),
-                made.utc_ms(),
-                made.offset_min(),
-            ])?;
+        let values = [
+            pair.public().kid().as_bytes().into(),
+            pair.secret_bytes().as_slice().into(),
+            made.utc_ms().into(),
+            made.offset_min().into(),
+        ];
+        self.base.change(include_str!("add_key.sql"), &values)?;
         Ok(())
     }
 
@@ -54,18 +51,15 @@ impl Inbox {
     /// # Errors
     /// As [`DeskError`].
     pub fn keys(&self) -> Result<Vec<OwnKey>, DeskError> {
-        let mut statement = self.connection.prepare_cached(include_str!("keys.sql"))?;
-        let mut rows = statement.query([])?;
-        let mut keys = Vec::new();
-        while let Some(row) = rows.next()? {
-            let mut columns = Columns::new(row, 0);
-            keys.push(OwnKey {
-                pair: DeskKeyPair::from_random(columns.get()?)?,
-                made: columns.wall()?,
-                retired: columns.wall_or_none()?,
-            });
-        }
-        Ok(keys)
+        let rows = self.base.rows(include_str!("keys.sql"), &[])?;
+        let key = |mut row: Cells| {
+            Ok(OwnKey {
+                pair: DeskKeyPair::from_random(row.array()?)?,
+                made: row.wall()?,
+                retired: row.wall_or_none()?,
+            })
+        };
+        rows.into_iter().map(key).collect()
     }
 
     /// Retires a key pair; one that is retired already stays as it was.
@@ -73,9 +67,12 @@ impl Inbox {
     /// # Errors
     /// As [`DeskError`].
     pub fn retire(&self, kid: &Kid, now: WallTime) -> Result<(), DeskError> {
-        self.connection
-            .prepare_cached(include_str!("retire.sql"))?
-            .execute(params![kid.as_bytes(), now.utc_ms(), now.offset_min()])?;
+        let values = [
+            kid.as_bytes().into(),
+            now.utc_ms().into(),
+            now.offset_min().into(),
+        ];
+        self.base.change(include_str!("retire.sql"), &values)?;
         Ok(())
     }
 
@@ -89,15 +86,14 @@ impl Inbox {
         name: &Label,
         now: WallTime,
     ) -> Result<(), DeskError> {
-        self.connection
-            .prepare_cached(include_str!("enrol.sql"))?
-            .execute(params![
-                tablet.kid().as_bytes(),
-                tablet.to_bytes(),
-                name.as_str(),
-                now.utc_ms(),
-                now.offset_min(),
-            ])?;
+        let values = [
+            tablet.kid().as_bytes().into(),
+            (&tablet.to_bytes()).into(),
+            name.as_str().into(),
+            now.utc_ms().into(),
+            now.offset_min().into(),
+        ];
+        self.base.change(include_str!("enrol.sql"), &values)?;
         Ok(())
     }
 
@@ -106,9 +102,12 @@ impl Inbox {
     /// # Errors
     /// As [`DeskError`].
     pub fn strike_off(&self, kid: &Kid, now: WallTime) -> Result<(), DeskError> {
-        self.connection
-            .prepare_cached(include_str!("strike_off.sql"))?
-            .execute(params![kid.as_bytes(), now.utc_ms(), now.offset_min()])?;
+        let values = [
+            kid.as_bytes().into(),
+            now.utc_ms().into(),
+            now.offset_min().into(),
+        ];
+        self.base.change(include_str!("strike_off.sql"), &values)?;
         Ok(())
     }
 
@@ -117,9 +116,9 @@ impl Inbox {
     /// # Errors
     /// As [`DeskError`].
     pub fn tablet(&self, kid: &Kid) -> Result<Option<Tablet>, DeskError> {
-        let mut statement = self.connection.prepare_cached(include_str!("tablet.sql"))?;
-        let mut rows = statement.query([kid.as_bytes()])?;
-        rows.next()?.map(read_tablet).transpose()
+        let values = [kid.as_bytes().into()];
+        let found = self.base.row(include_str!("tablet.sql"), &values)?;
+        found.map(read_tablet).transpose()
     }
 
     /// All tablets, the first enrolled first; those struck off are among them.
@@ -127,24 +126,16 @@ impl Inbox {
     /// # Errors
     /// As [`DeskError`].
     pub fn tablets(&self) -> Result<Vec<Tablet>, DeskError> {
-        let mut statement = self
-            .connection
-            .prepare_cached(include_str!("tablets.sql"))?;
-        let mut rows = statement.query([])?;
-        let mut tablets = Vec::new();
-        while let Some(row) = rows.next()? {
-            tablets.push(read_tablet(row)?);
-        }
-        Ok(tablets)
+        let rows = self.base.rows(include_str!("tablets.sql"), &[])?;
+        rows.into_iter().map(read_tablet).collect()
     }
 }
 
-fn read_tablet(row: &Row<'_>) -> Result<Tablet, DeskError> {
-    let mut columns = Columns::new(row, 0);
+fn read_tablet(mut row: Cells) -> Result<Tablet, DeskError> {
     Ok(Tablet {
-        public: TabletPublic::of(&columns.get()?)?,
-        name: columns.label()?,
-        enrolled: columns.wall()?,
-        struck: columns.wall_or_none()?,
+        public: TabletPublic::of(&row.array()?)?,
+        name: row.label()?,
+        enrolled: row.wall()?,
+        struck: row.wall_or_none()?,
     })
 }

@@ -1,21 +1,28 @@
-//! The desk's own SQLite inbox: records as they came and as they were opened, the desk's keys, and
-//! the tablets enrolled here.
+//! The desk's inbox: records as they came and as they were opened, the desk's keys, the tablets
+//! enrolled here, and what is to be sent where.
 //!
-//! A record is kept in one transaction, once; it is never changed or deleted. The file is readable
-//! by its owner alone and is not encrypted by this room.
+//! A SQLite file of this desk, or a PostgreSQL server that several desks share; the same tables,
+//! the same statements. A record is kept in one transaction, once; it is never changed or deleted.
+//! The file is readable by its owner alone; neither is encrypted by this room.
 //!
-//! Schema history: 1, the first; 2, retired keys and tablets that were struck off.
+//! Schema history: 1, the first; 2, retired keys and tablets that were struck off; 3, words to
+//! search by, and deliveries.
 
+mod base;
+mod deliveries;
 mod keys;
 mod records;
+mod search;
 
 use std::path::Path;
 
-use rusqlite::Connection;
-
+pub use base::Address;
+use base::Base;
+pub use deliveries::{Claimed, Counts, Delivery, Problem, Settled, State, Trouble};
 pub use keys::{OwnKey, Tablet};
 pub use records::{Kept, KeptRecord, RecordHead};
 
+use super::DeskError;
 use crate::store::{StoreError, door};
 
 /// The inbox's file: its mark (`Fddk` in ASCII) and its schema, a script a version.
@@ -24,12 +31,20 @@ const HOUSE: door::House = door::House {
     upgrades: &[
         include_str!("../schema/0001.sql"),
         include_str!("../schema/0002.sql"),
+        include_str!("../schema/0003.sql"),
     ],
 };
 
+/// The same schema on a server, version by version.
+const ON_A_SERVER: &[&str] = &[
+    include_str!("../schema/postgres/0001.sql"),
+    include_str!("../schema/postgres/0002.sql"),
+    include_str!("../schema/postgres/0003.sql"),
+];
+
 /// The inbox. One thread at a time; several programs may have it open.
 pub struct Inbox {
-    connection: Connection,
+    base: Base,
 }
 
 impl Inbox {
@@ -39,7 +54,17 @@ impl Inbox {
     /// As [`StoreError`].
     pub fn open(path: &Path) -> Result<Self, StoreError> {
         Ok(Self {
-            connection: door::open(path, &HOUSE)?,
+            base: Base::open(path, &HOUSE)?,
+        })
+    }
+
+    /// Opens the inbox on a server, makes its tables if the schema is empty, upgrades older ones.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn on_server(address: Address) -> Result<Self, DeskError> {
+        Ok(Self {
+            base: Base::Server(Box::new(base::Shared::open(address, ON_A_SERVER)?)),
         })
     }
 
@@ -49,7 +74,7 @@ impl Inbox {
     /// As [`StoreError`].
     pub fn in_memory() -> Result<Self, StoreError> {
         Ok(Self {
-            connection: door::in_memory(&HOUSE)?,
+            base: Base::in_memory(&HOUSE)?,
         })
     }
 }

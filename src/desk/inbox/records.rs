@@ -1,14 +1,13 @@
 //! Records in and out.
 
-use rusqlite::{OptionalExtension, Row, params};
-
 use super::Inbox;
+use super::base::{Cells, Value};
+use super::search;
 use crate::desk::DeskError;
 use crate::findings::Level;
 use crate::handover::{Handed, Kid, Opened, cbor, deflate, sign, wire};
 use crate::record::{Label, VisitId, WallTime};
-use crate::store::door;
-use crate::store::row::Columns;
+use crate::store::StoreError;
 
 /// A record's line in the list.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -82,14 +81,6 @@ impl Inbox {
         opened: &Opened,
         now: WallTime,
     ) -> Result<Kept, DeskError> {
-        let transaction = door::begin(&self.connection)?;
-        if let Some(head) = self.by_digest(&opened.sealed_sha256)? {
-            return Ok(Kept {
-                head,
-                again: true,
-                key_retired: None,
-            });
-        }
         let Handed { pair, visit, .. } = &opened.handed;
         let reviews_now = opened
             .handed
@@ -97,35 +88,48 @@ impl Inbox {
             .iter()
             .filter(|it| it.level == Level::MedicalReviewNow.as_word())
             .count();
-        transaction
-            .prepare_cached(include_str!("keep.sql"))?
-            .execute(params![
-                opened.sealed_sha256,
-                transfer,
-                sealed,
-                opened.signed,
-                opened.receipt.digits(),
-                opened.tablet.as_bytes(),
-                opened.desk.as_bytes(),
-                now.utc_ms(),
-                now.offset_min(),
-                visit.id.uuid().as_bytes(),
-                visit.replaces.map(|id| id.uuid().into_bytes()),
-                visit.began.utc_ms(),
-                visit.began.offset_min(),
-                pair.bed.as_str(),
-                pair.initials.as_str(),
-                visit.specialist.as_str(),
-                visit.journal.is_signed(),
-                i64::try_from(reviews_now).unwrap_or(i64::MAX),
-            ])?;
-        let number = transaction.last_insert_rowid();
-        transaction.commit()?;
-        let head = self.head(number)?;
-        Ok(Kept {
-            head,
-            again: false,
-            key_retired: None,
+        let values = [
+            (&opened.sealed_sha256).into(),
+            transfer.into(),
+            sealed.into(),
+            opened.signed.as_slice().into(),
+            opened.receipt.digits().as_str().into(),
+            opened.tablet.as_bytes().into(),
+            opened.desk.as_bytes().into(),
+            now.utc_ms().into(),
+            now.offset_min().into(),
+            visit.id.uuid().as_bytes().into(),
+            visit
+                .replaces
+                .map_or(Value::Null, |id| id.uuid().as_bytes().into()),
+            visit.began.utc_ms().into(),
+            visit.began.offset_min().into(),
+            pair.bed.as_str().into(),
+            pair.initials.as_str().into(),
+            visit.specialist.as_str().into(),
+            visit.journal.is_signed().into(),
+            i64::try_from(reviews_now).unwrap_or(i64::MAX).into(),
+        ];
+        self.base.at_once(|| {
+            let Some(mut row) = self.base.row(include_str!("keep.sql"), &values)? else {
+                let head = self.by_digest(&opened.sealed_sha256)?;
+                let head = head.ok_or(StoreError::Refused)?;
+                return Ok(Kept {
+                    head,
+                    again: true,
+                    key_retired: None,
+                });
+            };
+            let head = self.head(row.whole()?)?;
+            self.base.change(
+                include_str!("keep_words.sql"),
+                &[head.number.into(), search::words_of(&head).as_str().into()],
+            )?;
+            Ok(Kept {
+                head,
+                again: false,
+                key_retired: None,
+            })
         })
     }
 
@@ -134,12 +138,9 @@ impl Inbox {
     /// # Errors
     /// As [`DeskError`].
     pub fn by_digest(&self, sealed_sha256: &[u8; 32]) -> Result<Option<RecordHead>, DeskError> {
-        let number: Option<i64> = self
-            .connection
-            .prepare_cached(include_str!("by_digest.sql"))?
-            .query_row([sealed_sha256], |row| row.get(0))
-            .optional()?;
-        number.map(|number| self.head(number)).transpose()
+        let values = [sealed_sha256.into()];
+        let found = self.base.row(include_str!("by_digest.sql"), &values)?;
+        found.map(|mut row| self.head(row.whole()?)).transpose()
     }
 
     /// The lines of all records, in the order in which they arrived.
@@ -147,13 +148,7 @@ impl Inbox {
     /// # Errors
     /// As [`DeskError`].
     pub fn heads(&self) -> Result<Vec<RecordHead>, DeskError> {
-        let mut statement = self.connection.prepare_cached(include_str!("heads.sql"))?;
-        let mut rows = statement.query([])?;
-        let mut heads = Vec::new();
-        while let Some(row) = rows.next()? {
-            heads.push(read(row)?);
-        }
-        Ok(heads)
+        self.heads_where("ORDER BY r.number", &[])
     }
 
     /// One record's line.
@@ -161,11 +156,20 @@ impl Inbox {
     /// # Errors
     /// [`DeskError::NoSuchRecord`]; as [`DeskError`].
     pub fn head(&self, number: i64) -> Result<RecordHead, DeskError> {
-        self.connection
-            .prepare_cached(include_str!("head.sql"))?
-            .query_row([number], |row| Ok(read(row)))
-            .optional()?
-            .ok_or(DeskError::NoSuchRecord { number })?
+        let found = self.heads_where("WHERE r.number = ?1", &[number.into()])?;
+        let head = found.into_iter().next();
+        head.ok_or(DeskError::NoSuchRecord { number })
+    }
+
+    /// The lines that fit a condition, in its order.
+    pub(super) fn heads_where(
+        &self,
+        condition: &str,
+        values: &[Value],
+    ) -> Result<Vec<RecordHead>, DeskError> {
+        let sql = format!("{}{condition}", include_str!("heads.sql"));
+        let rows = self.base.rows(&sql, values)?;
+        rows.into_iter().map(read).collect()
     }
 
     /// A whole record, its signature proved again against the tablet's enrolled key.
@@ -174,12 +178,12 @@ impl Inbox {
     /// [`DeskError::NoSuchRecord`]; as [`DeskError`] where the inbox was tampered with.
     pub fn record(&self, number: i64) -> Result<KeptRecord, DeskError> {
         let head = self.head(number)?;
-        let (signed, desk, sealed_sha256, transfer): (Vec<u8>, [u8; 8], [u8; 32], u32) = self
-            .connection
-            .prepare_cached(include_str!("opened.sql"))?
-            .query_row([number], |row| {
-                Ok((row.get(0)?, row.get(1)?, row.get(2)?, row.get(3)?))
-            })?;
+        let found = self
+            .base
+            .row(include_str!("opened.sql"), &[number.into()])?;
+        let mut row = found.ok_or(DeskError::NoSuchRecord { number })?;
+        let (signed, desk, sealed_sha256) = (row.bytes()?, row.array()?, row.array()?);
+        let transfer = row.whole()?;
         let tablets = self.tablets()?;
         let known = |kid: &Kid| {
             let public = tablets.iter().map(|tablet| tablet.public);
@@ -198,22 +202,25 @@ impl Inbox {
     }
 }
 
-fn read(row: &Row<'_>) -> Result<RecordHead, DeskError> {
-    let mut columns = Columns::new(row, 0);
-    let number = columns.get()?;
+fn read(mut row: Cells) -> Result<RecordHead, DeskError> {
+    let number = row.whole()?;
     Ok(RecordHead {
         number,
-        receipt: columns.get()?,
-        arrived: columns.wall()?,
-        visit: VisitId::of(columns.uuid()?),
-        replaces: columns.uuid_or_none()?.map(VisitId::of),
-        began: columns.wall()?,
-        bed: columns.label()?,
-        initials: columns.label()?,
-        specialist: columns.label()?,
-        is_signed: columns.get()?,
-        reviews_now: columns.get()?,
-        tablet: columns.label()?,
-        replaced_by: Some(columns.get()?).filter(|last| number < *last),
+        receipt: row.text()?,
+        arrived: row.wall()?,
+        visit: VisitId::of(row.uuid()?),
+        replaces: row.uuid_or_none()?.map(VisitId::of),
+        began: row.wall()?,
+        bed: row.label()?,
+        initials: row.label()?,
+        specialist: row.label()?,
+        is_signed: row.yes()?,
+        reviews_now: row.whole()?,
+        tablet: row.label()?,
+        replaced_by: {
+            let shown_again: Option<i64> = row.whole_or_none()?;
+            let amended: Option<i64> = row.whole_or_none()?;
+            shown_again.max(amended).filter(|last| number < *last)
+        },
     })
 }

@@ -8,13 +8,19 @@ use feedside::desk::command::{World, run};
 use feedside::handover::DeskPublic;
 use image::{DynamicImage, GrayImage};
 
-use super::{now, packed, tablet};
+use super::{now, packed, place, tablet};
 use crate::store::Folder;
 
 struct Ran {
     code: u8,
     out: String,
     err: String,
+}
+
+/// The inbox on a server, if the tests run against one.
+fn inbox(data: &Path) -> Vec<OsString> {
+    let url = place::server().map(|server| place::schema_of(&server, data));
+    url.map_or_else(Vec::new, |url| vec!["--inbox".into(), url.into()])
 }
 
 fn desk(data: &Path, arguments: &[&str], input: &str) -> Ran {
@@ -28,6 +34,7 @@ fn desk_with(data: &Path, arguments: &[&str], input: &str, random: [u8; 32]) -> 
     let given = given
         .into_iter()
         .chain([data.as_os_str().to_owned()])
+        .chain(inbox(data))
         .chain(arguments.iter().map(OsString::from));
     let code = run(
         given,

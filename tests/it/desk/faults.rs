@@ -147,6 +147,10 @@ fn every_error_of_the_desk_is_explained() {
             DeskError::NoSerial { port: file() },
             DeskError::NoTestCode,
             DeskError::Input,
+            DeskError::ServerAddress,
+            DeskError::ServerUnreachable,
+            DeskError::ServerLogin,
+            DeskError::ServerFailed,
             DeskError::NotLaidOut,
         ] {
             check(&error.explained(words));

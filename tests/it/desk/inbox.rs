@@ -3,11 +3,12 @@
 use std::fs;
 
 use feedside::desk::Desk;
-use feedside::desk::inbox::Inbox;
+use feedside::desk::inbox::{Inbox, Settled};
 use feedside::record::Label;
 use rusqlite::Connection;
 
-use super::{handed_of, now, packed, set_up, tablet, take_all};
+use super::place::{bare, desk_of};
+use super::{handed_of, now, packed, packed_as, set_up, tablet, take_all};
 use crate::store::Folder;
 use crate::support;
 
@@ -33,20 +34,83 @@ fn a_record_comes_back_as_it_was_handed_over() {
 }
 
 #[test]
-fn the_file_refuses_to_change_or_lose_a_record_or_a_key() {
+fn the_tables_refuse_to_change_or_lose_a_record_or_a_key() {
     let folder = Folder::new("inbox-only");
-    let connection = Connection::open(kept_in(&folder)).unwrap();
+    let path = folder.file("data");
+    let mut desk = desk_of(&path);
+    let public = desk.new_key([5; 32], now()).unwrap();
+    let name = Label::new("Tablet 1").unwrap();
+    desk.enrol(tablet().public(), &name, now()).unwrap();
+    take_all(&mut desk, &packed(&public));
+    desk.inbox().queue("somewhere", now()).unwrap();
+    let claimed = desk.inbox().claim("somewhere", now(), 1).unwrap().unwrap();
+    desk.inbox()
+        .settle("somewhere", claimed, Settled::Sent, now())
+        .unwrap();
     for sql in [
         "UPDATE record SET receipt = '0000000000'",
         "DELETE FROM record",
-        "UPDATE desk_key SET secret = zeroblob(32)",
+        "UPDATE desk_key SET made_utc_ms = 0",
         "DELETE FROM desk_key",
-        "UPDATE tablet SET public = zeroblob(32)",
+        "UPDATE tablet SET public = kid",
         "DELETE FROM tablet",
-        "INSERT INTO desk_key_retired VALUES (zeroblob(8), 0, 0)",
+        "INSERT INTO desk_key_retired SELECT public, 0, 0 FROM tablet",
+        "DELETE FROM delivery",
+        "UPDATE delivery SET state = 'waiting'",
     ] {
-        assert!(connection.execute(sql, []).is_err(), "{sql}");
+        assert!(bare(&path, sql).is_err(), "{sql}");
     }
+    assert!(bare(&path, "SELECT 1 FROM record").is_ok());
+}
+
+#[test]
+fn records_are_found_by_the_beginnings_of_what_stands_in_their_line() {
+    let (mut desk, public) = set_up();
+    let kept = take_all(&mut desk, &packed(&public));
+    let shown_again = packed_as(&handed_of(support::sample_visit()), &public, 4);
+    take_all(&mut desk, &shown_again);
+    let found = |text: &str, most: u32| -> Vec<i64> {
+        let heads = desk.inbox().search(text, most).unwrap();
+        heads.iter().map(|head| head.number).collect()
+    };
+    assert_eq!(found("", 10), [2, 1], "the newest first");
+    assert_eq!(found("", 1), [2]);
+    for text in ["bay 2", "BED 4 t. w.", "KB", "2026-03-04", "  "] {
+        assert_eq!(found(text, 10), [2, 1], "{text}");
+    }
+    assert_eq!(found(&kept.head.receipt, 10), [1]);
+    let grouped = format!("{} {}", &kept.head.receipt[..3], &kept.head.receipt[3..6]);
+    assert!(found(&grouped, 10).contains(&1));
+    for text in ["ay", "bay kb2", "%", "_", "!", "bay' OR '1'='1", "ß"] {
+        assert_eq!(found(text, 10), [0_i64; 0], "{text}");
+    }
+}
+
+#[test]
+fn an_inbox_of_the_first_version_opens_and_is_searched() {
+    let folder = Folder::new("inbox-old");
+    let file = folder.file("desk.sqlite");
+    let old = Connection::open(&file).unwrap();
+    old.execute_batch(include_str!("../../data/desk/v1.sql"))
+        .unwrap();
+    drop(old);
+    let inbox = Inbox::open(&file).unwrap();
+    let head = inbox.head(1).unwrap();
+    assert_eq!(head.bed.as_str(), "Bay 2 · Bed 1");
+    assert_eq!(inbox.search("BAY 2 hart 2026-03-02", 5).unwrap(), [head]);
+    assert_eq!(inbox.queue("somewhere", now()).unwrap(), 1);
+    drop(inbox);
+    let fresh = folder.file("fresh.sqlite");
+    drop(Inbox::open(&fresh).unwrap());
+    let tables = |file: &std::path::Path| -> Vec<String> {
+        let connection = Connection::open(file).unwrap();
+        let mut statement = connection
+            .prepare("SELECT name || coalesce(sql, '') FROM sqlite_schema ORDER BY name")
+            .unwrap();
+        let rows = statement.query_map([], |row| row.get(0)).unwrap();
+        rows.map(Result::unwrap).collect()
+    };
+    assert_eq!(tables(&file), tables(&fresh));
 }
 
 #[test]

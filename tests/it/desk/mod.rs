@@ -8,7 +8,9 @@ mod inbox;
 mod keys;
 mod listening;
 mod pictures;
+pub(crate) mod place;
 mod receiving;
+mod several;
 mod tables;
 
 use feedside::desk::{Desk, Kept, Said};
@@ -128,7 +130,7 @@ pub(crate) fn packed(desk: &DeskPublic) -> Packed {
 
 /// A desk with a key, and the tablet enrolled.
 pub(crate) fn set_up() -> (Desk, DeskPublic) {
-    let mut desk = Desk::in_memory().unwrap();
+    let mut desk = place::new_desk();
     let public = desk.new_key([5; 32], now()).unwrap();
     let name = Label::new("Tablet 1").unwrap();
     desk.enrol(tablet().public(), &name, now()).unwrap();

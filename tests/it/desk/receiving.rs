@@ -1,10 +1,11 @@
 //! A record arrives, is kept, and the receipt is the tablet's. Source: the project's own design of
 //! the handover; the receipt is compared with the one that the packing side computed on its own.
 
-use feedside::desk::{Desk, DeskError, Said};
+use feedside::desk::{DeskError, Said};
 use feedside::handover::{HandoverError, ReceiptCheck};
 use feedside::record::Label;
 
+use super::place::{desk_of, new_desk};
 use super::{handed_of, now, packed, packed_as, set_up, tablet, take_all};
 use crate::store::Folder;
 use crate::support;
@@ -72,7 +73,7 @@ fn pieces_may_come_in_any_order_and_tell_what_is_missing() {
 fn a_second_scan_gives_the_same_receipt_and_stores_nothing() {
     let folder = Folder::new("desk-again");
     let path = folder.file("data");
-    let mut desk = Desk::open(&path).unwrap();
+    let mut desk = desk_of(&path);
     let public = desk.new_key([5; 32], now()).unwrap();
     let name = Label::new("Tablet 1").unwrap();
     desk.enrol(tablet().public(), &name, now()).unwrap();
@@ -83,7 +84,7 @@ fn a_second_scan_gives_the_same_receipt_and_stores_nothing() {
     assert_eq!(second.head, first.head);
     drop(desk);
 
-    let mut desk = Desk::open(&path).unwrap();
+    let mut desk = desk_of(&path);
     let third = take_all(&mut desk, &packed);
     assert!(third.again);
     assert_eq!(third.head, first.head);
@@ -92,7 +93,7 @@ fn a_second_scan_gives_the_same_receipt_and_stores_nothing() {
 
 #[test]
 fn a_tablet_that_is_not_enrolled_shows_no_record_and_is_taken_once_it_is() {
-    let mut desk = Desk::in_memory().unwrap();
+    let mut desk = new_desk();
     let public = desk.new_key([5; 32], now()).unwrap();
     let packed = packed(&public);
     let (last, before) = packed.pieces.split_last().unwrap();
@@ -127,7 +128,7 @@ fn a_tablet_that_is_not_enrolled_shows_no_record_and_is_taken_once_it_is() {
 #[test]
 fn a_desk_without_a_key_says_that_it_is_not_enrolled() {
     let (_, public) = set_up();
-    let mut desk = Desk::in_memory().unwrap();
+    let mut desk = new_desk();
     let packed = packed(&public);
     let (last, before) = packed.pieces.split_last().unwrap();
     for piece in before {
@@ -140,7 +141,7 @@ fn a_desk_without_a_key_says_that_it_is_not_enrolled() {
 #[test]
 fn a_record_for_another_desk_is_refused() {
     let (_, public) = set_up();
-    let mut desk = Desk::in_memory().unwrap();
+    let mut desk = new_desk();
     desk.new_key([6; 32], now()).unwrap();
     let name = Label::new("Tablet 1").unwrap();
     desk.enrol(tablet().public(), &name, now()).unwrap();
@@ -227,8 +228,8 @@ fn records_sealed_to_an_older_key_are_still_taken_after_a_new_one_is_made() {
 fn a_key_made_by_another_program_meanwhile_is_found() {
     let folder = Folder::new("desk-two");
     let path = folder.file("data");
-    let mut listening = Desk::open(&path).unwrap();
-    let mut other = Desk::open(&path).unwrap();
+    let mut listening = desk_of(&path);
+    let mut other = desk_of(&path);
     let public = other.new_key([5; 32], now()).unwrap();
     let name = Label::new("Tablet 1").unwrap();
     other.enrol(tablet().public(), &name, now()).unwrap();

@@ -1,0 +1,266 @@
+//! What is to be sent where: a line for each record and place, from "waiting" to "sent", or to the
+//! list of what a person has to look at.
+//!
+//! Knows when a line may be tried and who holds it; not how anything is sent, nor what a record
+//! says. Times come in.
+
+use super::Inbox;
+use super::base::{Cells, Value};
+use crate::desk::DeskError;
+use crate::record::{WallTime, words};
+use crate::store::StoreError;
+
+words! {
+    /// Where a delivery stands.
+    State {
+        /// It is to be sent.
+        Waiting = "waiting",
+        /// The place has it.
+        Sent = "sent",
+        /// It is tried no more until a person says so.
+        Dead = "dead",
+        /// A later record that stands for it is at the place.
+        Replaced = "replaced",
+    }
+}
+
+words! {
+    /// Why a try failed.
+    Trouble {
+        /// The place could not be reached, or the connection broke.
+        Unreachable = "unreachable",
+        /// No answer came in time.
+        Silent = "silent",
+        /// The answer was not one of the protocol.
+        Garbage = "garbage",
+        /// The place is busy or out of order for now.
+        Busy = "busy",
+        /// The place does not let this desk in.
+        NotLetIn = "not_let_in",
+        /// The place refused what was sent.
+        Refused = "refused",
+    }
+}
+
+/// Why a try failed, and the number that the other side gave with it (as an HTTP status).
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Problem {
+    /// Why.
+    pub trouble: Trouble,
+    /// The other side's number.
+    pub given: Option<u16>,
+}
+
+/// A record that this program alone may send now.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Claimed {
+    /// Its number.
+    pub record: i64,
+    /// Which try this is, from 1.
+    pub tries: u32,
+}
+
+/// How a try ended.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Settled {
+    /// The place has it.
+    Sent,
+    /// To be tried again at a time, in UTC milliseconds.
+    Again(Problem, i64),
+    /// A person has to look at it.
+    Dead(Problem),
+}
+
+/// A delivery that is not done.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Delivery {
+    /// Where to.
+    pub place: String,
+    /// The record's number.
+    pub record: i64,
+    /// Where it stands: waiting or dead.
+    pub state: State,
+    /// How often it was tried.
+    pub tries: u32,
+    /// Not before this time, in UTC milliseconds.
+    pub due_utc_ms: i64,
+    /// Why the last try failed.
+    pub problem: Option<Problem>,
+}
+
+/// How many deliveries to a place stand where.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Counts {
+    /// To be sent.
+    pub waiting: u64,
+    /// When the first of them is due, in UTC milliseconds.
+    pub due_utc_ms: Option<i64>,
+    /// At the place.
+    pub sent: u64,
+    /// A person has to look at them.
+    pub dead: u64,
+}
+
+impl Inbox {
+    /// Puts every signed record that is not on the place's list on it. Gives how many were new.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn queue(&self, place: &str, now: WallTime) -> Result<u64, DeskError> {
+        let values = [place.into(), now.utc_ms().into()];
+        self.base.change(include_str!("deliver_add.sql"), &values)
+    }
+
+    /// Takes the next record that is due, for so many milliseconds: a sender that has not settled
+    /// it by then is given up for dead, and another may take it.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn claim(
+        &self,
+        place: &str,
+        now: WallTime,
+        hold_ms: i64,
+    ) -> Result<Option<Claimed>, DeskError> {
+        let now_ms = now.utc_ms();
+        loop {
+            let values = [place.into(), now_ms.into()];
+            let next = self.base.row(include_str!("deliver_next.sql"), &values)?;
+            let Some(record) = next.map(|mut row| row.whole()).transpose()? else {
+                return Ok(None);
+            };
+            let until_ms = now_ms.saturating_add(hold_ms);
+            let values = [
+                place.into(),
+                i64::into(record),
+                now_ms.into(),
+                until_ms.into(),
+            ];
+            let taken = self.base.row(include_str!("deliver_claim.sql"), &values)?;
+            // Nothing: another program was quicker.
+            let Some(tries) = taken.map(|mut row| row.whole()).transpose()? else {
+                continue;
+            };
+            let claimed = Claimed { record, tries };
+            if self.is_replaced_at(place, record)? {
+                self.write(place, claimed, State::Replaced, now_ms, None, now_ms)?;
+                continue;
+            }
+            return Ok(Some(claimed));
+        }
+    }
+
+    /// Writes down how a try ended. Does nothing if another sender took it over meanwhile.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn settle(
+        &self,
+        place: &str,
+        claimed: Claimed,
+        how: Settled,
+        now: WallTime,
+    ) -> Result<(), DeskError> {
+        let now_ms = now.utc_ms();
+        let (state, due_ms, problem) = match how {
+            Settled::Sent => (State::Sent, now_ms, None),
+            Settled::Again(problem, due_ms) => (State::Waiting, due_ms, Some(problem)),
+            Settled::Dead(problem) => (State::Dead, now_ms, Some(problem)),
+        };
+        self.write(place, claimed, state, due_ms, problem, now_ms)
+    }
+
+    /// All deliveries that wait or that a person has to look at, by place and record.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn deliveries(&self) -> Result<Vec<Delivery>, DeskError> {
+        let rows = self.base.rows(include_str!("deliveries.sql"), &[])?;
+        rows.into_iter().map(read).collect()
+    }
+
+    /// How many deliveries to a place stand where.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn counts(&self, place: &str) -> Result<Counts, DeskError> {
+        let values = [place.into()];
+        let row = self.base.row(include_str!("deliver_counts.sql"), &values)?;
+        let mut row = row.ok_or(StoreError::Refused)?;
+        Ok(Counts {
+            waiting: row.whole()?,
+            due_utc_ms: row.whole_or_none()?,
+            sent: row.whole()?,
+            dead: row.whole()?,
+        })
+    }
+
+    /// Lets a record that was given up be tried again, at every place that gave it up. Gives at
+    /// how many.
+    ///
+    /// # Errors
+    /// As [`DeskError`].
+    pub fn try_again(&self, record: i64, now: WallTime) -> Result<u64, DeskError> {
+        let values = [record.into(), now.utc_ms().into()];
+        self.base.change(include_str!("deliver_again.sql"), &values)
+    }
+
+    /// Whether a later record that stands for this one is at the place already.
+    fn is_replaced_at(&self, place: &str, record: i64) -> Result<bool, DeskError> {
+        let mut head = self.head(record)?;
+        while let Some(later) = head.replaced_by {
+            let values = [place.into(), later.into()];
+            if self
+                .base
+                .row(include_str!("deliver_sent.sql"), &values)?
+                .is_some()
+            {
+                return Ok(true);
+            }
+            head = self.head(later)?;
+        }
+        Ok(false)
+    }
+
+    fn write(
+        &self,
+        place: &str,
+        claimed: Claimed,
+        state: State,
+        due_ms: i64,
+        problem: Option<Problem>,
+        now_ms: i64,
+    ) -> Result<(), DeskError> {
+        let values = [
+            place.into(),
+            claimed.record.into(),
+            claimed.tries.into(),
+            state.as_word().into(),
+            due_ms.into(),
+            problem.map_or(Value::Null, |it| it.trouble.as_word().into()),
+            problem.and_then(|it| it.given).map(i64::from).into(),
+            now_ms.into(),
+        ];
+        self.base
+            .change(include_str!("deliver_settle.sql"), &values)?;
+        Ok(())
+    }
+}
+
+fn read(mut row: Cells) -> Result<Delivery, DeskError> {
+    let (place, record) = (row.text()?, row.whole()?);
+    let state = State::from_word(&row.text()?).ok_or(StoreError::Refused)?;
+    let (tries, due_utc_ms) = (row.whole()?, row.whole()?);
+    let trouble = row
+        .text_or_none()?
+        .and_then(|word| Trouble::from_word(&word));
+    let given = row.whole_or_none()?;
+    Ok(Delivery {
+        place,
+        record,
+        state,
+        tries,
+        due_utc_ms,
+        problem: trouble.map(|trouble| Problem { trouble, given }),
+    })
+}

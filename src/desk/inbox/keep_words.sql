@@ -1,0 +1,1 @@
+INSERT INTO record_words (number, words) VALUES (?1, ?2)
