@@ -1,11 +1,13 @@
-//! A kept record to what leaves the desk: FHIR, a table, the note, and the page to be read.
+//! A kept record to what leaves the desk: FHIR, HL7 version 2, a table, the note, and the page to
+//! be read.
 
 use super::inbox::KeptRecord;
 use super::table::{self, UnknownWord};
 use super::{Desk, DeskError};
 use crate::growth;
 use crate::record::fold;
-use crate::report::{Computed, Facts, Handover, RuleVersions, csv, fhir, note, plain};
+use crate::report::codes::Codes;
+use crate::report::{Computed, Facts, Handover, RuleVersions, csv, fhir, hl7, note, plain};
 use crate::words::{Lang, Words};
 
 /// The form in which a record leaves the desk.
@@ -13,6 +15,10 @@ use crate::words::{Lang, Words};
 pub enum As {
     /// A FHIR R4 transaction bundle, as JSON.
     Fhir,
+    /// A FHIR R4 document bundle, as JSON.
+    FhirDocument,
+    /// HL7 version 2.5.1 messages, ORU^R01: the baby's, then the mother's.
+    Hl7v2,
     /// A table of facts, RFC 4180.
     Csv,
     /// The note: one line of plain text.
@@ -50,6 +56,9 @@ pub fn facts(record: &KeptRecord) -> (Facts, Vec<UnknownWord>) {
             tablet_key: Some(record.tablet.to_string()),
             cose_sign1: Some(record.signed.clone()),
         });
+    let unknown = told.unknown.iter();
+    let unknown = unknown.map(|it| (it.of.to_owned(), it.word.clone()));
+    let facts = facts.with_unknown(unknown.collect());
     (facts, told.unknown)
 }
 
@@ -62,16 +71,38 @@ impl Desk {
         self.export_in(number, form, &Words::new(Lang::En))
     }
 
-    /// As [`Desk::export`], with the words of the note in a language.
+    /// As [`Desk::export`], with what is to be read by people in a language.
     ///
     /// # Errors
     /// As [`Desk::export`].
     pub fn export_in(&self, number: i64, form: As, words: &Words) -> Result<String, DeskError> {
+        self.export_with(number, form, &Codes::built_in(), words)
+    }
+
+    /// As [`Desk::export_in`], with a site's own table of codes.
+    ///
+    /// # Errors
+    /// As [`Desk::export`].
+    pub fn export_with(
+        &self,
+        number: i64,
+        form: As,
+        codes: &Codes,
+        words: &Words,
+    ) -> Result<String, DeskError> {
         let (facts, _) = facts(&self.inbox().record(number)?);
-        match form {
-            As::Fhir => serde_json::to_string_pretty(&fhir::bundle(&facts))
+        let json = |value: serde_json::Value| {
+            serde_json::to_string_pretty(&value)
                 .map(|json| json + "\n")
-                .map_err(|_| DeskError::NotLaidOut),
+                .map_err(|_| DeskError::NotLaidOut)
+        };
+        match form {
+            As::Fhir => json(fhir::bundle_with(&facts, codes)),
+            As::FhirDocument => json(fhir::document(&facts, codes, words)),
+            As::Hl7v2 => Ok(hl7::messages(&facts, codes)
+                .into_iter()
+                .map(|it| it.text)
+                .collect()),
             As::Csv => Ok(csv::write(&facts)),
             As::Note => Ok(note::text(&facts, words) + "\n"),
         }

@@ -186,6 +186,8 @@ pub struct Facts {
     pub odd: usize,
     /// What proves the handover.
     pub handover: Option<Handover>,
+    /// Words in the record that this version does not know, each with what it is of.
+    pub unknown: Vec<(String, String)>,
 }
 
 impl Facts {
@@ -236,7 +238,15 @@ impl Facts {
             taken_back: taken_back(visit),
             odd: folded.odd.len(),
             handover: None,
+            unknown: Vec::new(),
         }
+    }
+
+    /// The same, with the words that were left out because this version does not know them.
+    #[must_use]
+    pub fn with_unknown(mut self, unknown: Vec<(String, String)>) -> Self {
+        self.unknown = unknown;
+        self
     }
 
     /// The same, with what proves its handover.

@@ -6,7 +6,7 @@ use serde::Serialize;
 use serde_json::{Map, Value, json};
 
 use super::{Facts, FeedFacts, Figures};
-use crate::record::{At, Sign};
+use crate::record::{At, Sign, TapWhat};
 use crate::rhythm::{PhaseRates, Rate, Summary};
 
 /// The facts as one JSON object.
@@ -131,7 +131,7 @@ fn feed(facts: &FeedFacts) -> Value {
             "at_ms": at.as_ms(),
             "hold": hold.as_word(),
         })).collect::<Vec<_>>(),
-        "taps": feed.taps.len(),
+        "taps": feed.taps.iter().filter(|tap| is_counted(tap.what)).count(),
         "unresolved_touches": feed.unresolved_touches,
         "rhythm": facts.rhythm.as_ref().map(rhythm),
         "pains": feed.all_pains().map(|it| json!({
@@ -151,6 +151,14 @@ fn feed(facts: &FeedFacts) -> Value {
         "breast_after": plain(&feed.breast_after),
         "baby_state": plain(&feed.baby_state),
     })
+}
+
+/// Whether a row is a tap of the hand; the others mark time on and off the breast.
+const fn is_counted(what: TapWhat) -> bool {
+    matches!(
+        what,
+        TapWhat::Suck | TapWhat::SuckSwallow | TapWhat::Swallow
+    )
 }
 
 fn rhythm(it: &Summary) -> Value {

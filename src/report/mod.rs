@@ -12,8 +12,10 @@ mod facts;
 pub mod fhir;
 mod figures;
 mod form;
+pub mod hl7;
 mod json;
 pub mod note;
+mod observed;
 #[cfg(feature = "pdf")]
 pub mod pdf;
 pub mod phrase;

@@ -40,8 +40,8 @@ def main(paths):
         with open(path, encoding="utf-8") as file:
             text = file.read()
         bundle = Bundle.model_validate_json(text)
-        if bundle.type != "transaction" or not bundle.entry:
-            sys.exit(f"{path}: not a transaction with entries")
+        if bundle.type not in ("transaction", "document") or not bundle.entry:
+            sys.exit(f"{path}: neither a transaction nor a document with entries")
         difference = same(json.loads(text), json.loads(bundle.model_dump_json()))
         if difference:
             sys.exit(f"{path}: reads back otherwise at {difference}")

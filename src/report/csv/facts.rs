@@ -26,6 +26,9 @@ pub(super) fn record(table: &mut Table, facts: &Facts) {
     table.text("policy", None, "name", &facts.policy.name);
     table.text("policy", None, "version", &facts.policy.version);
     table.seen("policy", None, "sha256", &facts.policy.hash);
+    for (of, word) in &facts.unknown {
+        table.text("doubt", None, &format!("unknown {of}"), word);
+    }
 }
 
 pub(super) fn findings(table: &mut Table, facts: &Facts) {

@@ -3,9 +3,10 @@
 use serde_json::{Value, json};
 use uuid::Uuid;
 
-use super::build::{Bundle, key, ours, period};
+use super::build::{Bundle, key, period};
 use crate::record::{Label, Sex};
 use crate::report::form::iso;
+use crate::report::observed::ours;
 
 pub(super) fn add(bundle: &mut Bundle<'_>) {
     mother(bundle);

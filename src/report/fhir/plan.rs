@@ -2,9 +2,10 @@
 
 use serde_json::{Value, json};
 
-use super::build::{Bundle, key, ours, period};
+use super::build::{Bundle, key, period};
 use crate::record::{Coded, PlanItem, PlanWhat};
 use crate::report::form::iso;
+use crate::report::observed::ours;
 
 /// Its key.
 const PLAN: &str = "plan";

@@ -6,8 +6,10 @@
 use std::collections::HashSet;
 
 use feedside::record::Label;
-use feedside::report::fhir::bundle;
+use feedside::report::codes::Codes;
+use feedside::report::fhir::{bundle, document};
 use feedside::report::{Facts, Handover};
+use feedside::words::{Lang, Words};
 use serde_json::Value;
 
 use crate::support::{bare_visit, empty_visit, facts_of, sample_amendment, sample_facts};
@@ -529,5 +531,67 @@ fn the_bundles_are_written_for_the_checkers_outside() {
     for (name, facts) in all_samples() {
         let path = std::path::Path::new(&folder).join(format!("{name}.fhir.json"));
         std::fs::write(path, serde_json::to_string_pretty(&bundle(&facts)).unwrap()).unwrap();
+        let path = std::path::Path::new(&folder).join(format!("{name}.document.json"));
+        std::fs::write(path, serde_json::to_string_pretty(&filed(&facts)).unwrap()).unwrap();
     }
+}
+
+fn filed(facts: &Facts) -> Value {
+    document(facts, &Codes::built_in(), &Words::new(Lang::En))
+}
+
+/// FHIR R4, Documents: the composition first, an identifier, a timestamp; no requests; every
+/// resource of the bundle reachable from the composition or pointing at one that is.
+#[test]
+fn a_document_begins_with_its_composition_and_refers_only_to_itself() {
+    for (name, facts) in all_samples() {
+        let filed = filed(&facts);
+        assert_eq!(filed["type"], "document");
+        assert!(filed["identifier"]["value"].is_string() && filed["timestamp"].is_string());
+        let entries = filed["entry"].as_array().unwrap();
+        assert_eq!(entries[0]["resource"]["resourceType"], "Composition");
+        assert!(entries.iter().all(|entry| entry["request"].is_null()));
+        let urls: HashSet<&Value> = entries.iter().map(|entry| &entry["fullUrl"]).collect();
+        let mut references = Vec::new();
+        everywhere(&filed, "reference", &mut references);
+        assert!(references.iter().all(|it| urls.contains(it)), "{name}");
+        let mut in_sections = Vec::new();
+        everywhere(
+            &entries[0]["resource"]["section"],
+            "reference",
+            &mut in_sections,
+        );
+        let told: HashSet<&Value> = in_sections.iter().copied().collect();
+        assert_eq!(told.len(), in_sections.len(), "{name}: each once");
+        for entry in entries {
+            let kind = entry["resource"]["resourceType"].as_str().unwrap();
+            if matches!(kind, "Observation" | "CarePlan") {
+                assert!(
+                    told.contains(&entry["fullUrl"]),
+                    "{name}: {}",
+                    entry["resource"]["code"]
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn a_document_of_an_amendment_names_what_it_replaces_and_carries_the_page() {
+    let filed = filed(&facts_of(&sample_amendment()));
+    let composition = &filed["entry"][0]["resource"];
+    assert_eq!(composition["status"], "amended");
+    assert_eq!(composition["relatesTo"][0]["code"], "replaces");
+    let div = composition["text"]["div"].as_str().unwrap();
+    assert!(div.contains("Bay 2 bed 4"));
+    // What was typed cannot become a tag: FHIR R4, Narrative.
+    assert_eq!(div.matches('<').count(), 4, "{div}");
+}
+
+#[test]
+fn words_that_were_left_out_are_told_in_the_bundle() {
+    let unknown = vec![("phase".to_owned(), "dozing".to_owned())];
+    let bundle = bundle(&handed().with_unknown(unknown));
+    let doubt = observations(&bundle, "unknown-words")[0];
+    assert_eq!(doubt["valueString"], "phase dozing");
 }

@@ -69,7 +69,7 @@ fn what_was_seen_and_computed_is_there_as_coded_words_and_numbers() {
         ("/growth/figures/0/value", 55.0.into()),
         ("/growth/missing/0", "second_weight".into()),
         ("/signs/chin_in/state", "not_seen".into()),
-        ("/feeds/0/taps", 42.into()),
+        ("/feeds/0/taps", 40.into()),
         ("/feeds/0/side", "left".into()),
         ("/feeds/0/pains/2/score", Value::Null),
         ("/feeds/0/nipple_after", "creased".into()),

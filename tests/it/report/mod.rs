@@ -3,6 +3,7 @@
 mod catalogue;
 mod codes;
 mod fhir;
+mod hl7;
 mod json;
 mod note;
 mod page;

@@ -56,6 +56,13 @@ fn a_visit_without_anything_is_this_table() {
 }
 
 #[test]
+fn words_that_were_left_out_are_told_in_the_table() {
+    let unknown = vec![("phase".to_owned(), "=dozing".to_owned())];
+    let table = write(&sample_facts().with_unknown(unknown));
+    assert!(table.contains("\r\ndoubt,,unknown phase,'=dozing,,,,journal\r\n"));
+}
+
+#[test]
 fn every_row_has_the_cells_of_the_header() {
     let rows = read(&write(&sample_facts()));
     assert_eq!(rows[0].join(","), HEADER);

@@ -1,0 +1,300 @@
+//! What was seen, asked and measured outside the feeds themselves.
+
+use super::{Observation, Observed, Why, X, ours};
+use crate::record::{BabyDanger, Coded, MotherDanger, Sign, StoredWord, WallTime};
+use crate::report::TakenBack;
+
+/// How long "the last day" is.
+const DAY_MS: i64 = 24 * 60 * 60 * 1000;
+
+pub(super) fn add(all: &mut Observed<'_>) {
+    birth(all);
+    let weights = weights(all);
+    last_day(all);
+    mother_dangers(all);
+    nappies(all);
+    breasts(all);
+    signs(all);
+    growth(all, &weights);
+    notes(all);
+    unknown_words(all);
+    if all.is_amendment() {
+        taken_back(all);
+    }
+}
+
+fn birth(all: &mut Observed<'_>) {
+    let pair = &all.facts.pair;
+    let grams = X::or_absent(pair.birth_weight, Why::Unknown, |it| {
+        X::count(it.value(), "g")
+    });
+    let weight = all
+        .observation("birth weight", "birth-weight")
+        .category("vital-signs")
+        .of_birth(pair.birth)
+        .value(grams);
+    all.observe(weight);
+
+    let weeks = X::or_absent(pair.gestation, Why::Unknown, |it| {
+        X::decimal(f64::from(it.days()) / 7.0, 2, "wk")
+    });
+    let mut gestation = all
+        .observation("gestation", "gestation")
+        .of_birth(pair.birth)
+        .value(weeks);
+    if let Some(it) = pair.gestation {
+        gestation.part("gestation-days", X::count(it.days(), "d"));
+    }
+    all.observe(gestation);
+
+    let way = X::or_absent(pair.way_of_birth, Why::Unknown, |it| {
+        X::Coded(ours("birth", it.as_word()))
+    });
+    let way = all
+        .observation("way of birth", "way-of-birth")
+        .of_birth(pair.birth)
+        .value(way);
+    all.observe(way);
+
+    if !pair.risk_notes.is_empty() {
+        let mut risk = all.observation("risk notes", "risk-notes");
+        for note in &pair.risk_notes {
+            risk.part(&ours("risk", note.word()), X::Yes(true));
+        }
+        all.observe(risk);
+    }
+}
+
+fn weights(all: &mut Observed<'_>) -> Vec<String> {
+    let mut keys = Vec::new();
+    for (wall, it) in &all.facts.weighings {
+        let mut weight = all
+            .observation(&weight_key(*wall), "body-weight")
+            .category("vital-signs")
+            .at(*wall)
+            .value(X::count(it.grams.value(), "g"));
+        let moment = X::Coded(ours("weighing", it.moment.as_word()));
+        weight.part("weighing-moment", moment);
+        weight.part("clothed", X::Yes(it.clothed));
+        let step = X::or_absent(it.step, Why::Unknown, |step| X::count(step.value(), "g"));
+        weight.part("scale-step", step);
+        keys.push(all.observe(weight));
+    }
+    keys
+}
+
+fn weight_key(wall: WallTime) -> String {
+    format!("weight {}", wall.utc_ms())
+}
+
+fn nappy_key(wall: WallTime) -> String {
+    format!("nappy {}", wall.utc_ms())
+}
+
+fn note_key(wall: WallTime) -> String {
+    format!("note {}", wall.utc_ms())
+}
+
+/// An observation of what was told of the day that ended when the visit began.
+fn of_last_day(all: &Observed<'_>, key: &str, code: &str) -> Observation {
+    let began = all.facts.began;
+    all.observation(key, code)
+        .category("survey")
+        .over(began.plus_ms(-DAY_MS), Some(began))
+}
+
+fn last_day(all: &mut Observed<'_>) {
+    let facts = all.facts;
+    let absent = if facts.last_day.is_some() {
+        Why::Unknown
+    } else {
+        Why::NotAsked
+    };
+    let day = facts.last_day.clone().unwrap_or_default();
+    let count = |value: Option<u8>, unit| X::or_absent(value, absent, |it| X::count(it, unit));
+    let yes = |value: Option<bool>| X::or_absent(value, absent, X::Yes);
+    let ml = |value: Option<crate::record::Millilitres>| {
+        X::or_absent(value, absent, |it| X::count(it.value(), "mL"))
+    };
+    let stool = X::or_absent(day.stool, absent, |it| {
+        X::Coded(ours("stool", it.as_word()))
+    });
+    let jaundice = X::or_absent(day.jaundice, absent, |it| {
+        X::Coded(ours("jaundice", it.as_word()))
+    });
+    let temperature = X::or_absent(day.temperature, absent, |it| {
+        X::decimal(f64::from(it.value()) / 10.0, 1, "Cel")
+    });
+    let mut panel = of_last_day(all, "last day", "last-day");
+    for (code, value) in [
+        ("last-day-feeds", count(day.feeds, "{count}")),
+        ("last-day-wet", count(day.wet, "{count}")),
+        ("last-day-dirty", count(day.dirty, "{count}")),
+        ("last-day-stool", stool),
+        ("last-day-urates", yes(day.urates)),
+        ("last-day-hours-since-wet", count(day.hours_since_wet, "h")),
+        ("last-day-expressed", ml(day.expressed_ml)),
+        ("last-day-supplement", ml(day.supplement_ml)),
+        ("last-day-sleepy", yes(day.sleepy)),
+        ("last-day-jaundice", jaundice),
+        ("last-day-temperature", temperature),
+    ] {
+        panel.part(code, value);
+    }
+    dangers(
+        &mut panel,
+        "baby-danger",
+        BabyDanger::ALL,
+        day.baby_danger.as_deref(),
+    );
+    all.observe(panel);
+}
+
+fn mother_dangers(all: &mut Observed<'_>) {
+    let asked = all
+        .facts
+        .last_day
+        .as_ref()
+        .and_then(|day| day.mother_danger.as_deref());
+    let mut panel = of_last_day(all, "mother dangers", "mother-dangers").of_mother();
+    dangers(&mut panel, "mother-danger", MotherDanger::ALL, asked);
+    all.observe(panel);
+}
+
+/// One component for each danger sign: yes, no, or not asked.
+fn dangers<T: StoredWord + PartialEq>(
+    panel: &mut Observation,
+    thing: &str,
+    all: &[T],
+    asked: Option<&[Coded<T>]>,
+) {
+    for danger in all {
+        let there = asked.map(|it| it.iter().any(|it| it.known() == Some(*danger)));
+        let value = X::or_absent(there, Why::NotAsked, X::Yes);
+        panel.part(&ours(thing, danger.word()), value);
+    }
+    for other in asked
+        .into_iter()
+        .flatten()
+        .filter(|it| it.known().is_none())
+    {
+        panel.part(&ours(thing, other.word()), X::Yes(true));
+    }
+}
+
+fn nappies(all: &mut Observed<'_>) {
+    for (wall, it) in &all.facts.nappies {
+        let mut nappy = all.observation(&nappy_key(*wall), "nappy").at(*wall);
+        nappy.part("nappy-wet", X::Yes(it.wet));
+        nappy.part("nappy-heavy", X::Yes(it.heavy));
+        let stool = it
+            .stool
+            .map_or_else(|| "none".to_owned(), |it| it.as_word().to_owned());
+        nappy.part("nappy-stool", X::Coded(ours("stool", &stool)));
+        nappy.part("nappy-urates", X::Yes(it.urates));
+        all.observe(nappy);
+    }
+}
+
+fn breasts(all: &mut Observed<'_>) {
+    for side in crate::record::Side::ALL {
+        let before = all.facts.breasts_before.iter().find(|it| it.side == *side);
+        let key = format!("before {}", side.as_word());
+        let mut breast = all
+            .observation(&key, "breast-before")
+            .of_mother()
+            .side(ours("side", side.as_word()));
+        let state = X::or_absent(before.and_then(|it| it.breast), Why::NotPerformed, |it| {
+            X::Coded(ours("breast", it.as_word()))
+        });
+        breast.part("breast-state", state);
+        let nipple = X::or_absent(before.and_then(|it| it.nipple), Why::NotPerformed, |it| {
+            X::Coded(ours("nipple", it.as_word()))
+        });
+        breast.part("nipple-before", nipple);
+        all.observe(breast);
+    }
+}
+
+fn signs(all: &mut Observed<'_>) {
+    let facts = all.facts;
+    let mut panel = all
+        .observation("signs", "signs")
+        .over(facts.began, Some(facts.until));
+    for sign in Sign::ALL {
+        let state = X::or_absent(facts.sign(*sign), Why::NotPerformed, |it| {
+            X::Coded(ours("state", it.state.as_word()))
+        });
+        panel.part(&ours("sign", sign.as_word()), state);
+    }
+    all.observe(panel);
+}
+
+fn growth(all: &mut Observed<'_>, weights: &[String]) {
+    let facts = all.facts;
+    let mut panel = all.observation("growth", "growth").at(facts.until);
+    let Some(figures) = &facts.growth else {
+        let panel = panel.value(X::Absent(Why::Unknown));
+        all.observe(panel);
+        return;
+    };
+    for it in &figures.numbers {
+        let code = ours("figure", it.name);
+        let ends = [
+            (code.clone(), it.value),
+            (format!("{code}-low"), it.low),
+            (format!("{code}-high"), it.high),
+        ];
+        for (code, value) in ends {
+            if let Some(value) = value {
+                panel.part(&code, X::decimal(value, it.decimals, it.unit));
+            }
+        }
+    }
+    for it in &figures.cautions {
+        panel.part("figure-caution", X::Coded(ours("caution", it)));
+    }
+    for it in &figures.missing {
+        panel.part("figure-missing", X::Coded(ours("missing", it)));
+    }
+    panel.part("rule-version", X::Text(facts.rule_versions.growth.clone()));
+    if !weights.is_empty() {
+        panel = panel.from(weights.to_vec());
+    }
+    all.observe(panel);
+}
+
+fn notes(all: &mut Observed<'_>) {
+    for (wall, text) in &all.facts.notes {
+        let note = all
+            .observation(&note_key(*wall), "note")
+            .at(*wall)
+            .value(X::Text(text.as_str().to_owned()));
+        all.observe(note);
+    }
+}
+
+/// What was left out because this version does not know the word for it.
+fn unknown_words(all: &mut Observed<'_>) {
+    if all.facts.unknown.is_empty() {
+        return;
+    }
+    let named = all.facts.unknown.iter();
+    let text: Vec<String> = named.map(|(of, word)| format!("{of} {word}")).collect();
+    let doubt = all
+        .observation("unknown words", "unknown-words")
+        .at(all.facts.until)
+        .value(X::Text(text.join(", ")));
+    all.observe(doubt);
+}
+
+fn taken_back(all: &mut Observed<'_>) {
+    for it in &all.facts.taken_back {
+        match it {
+            TakenBack::Weight(wall) => all.take_back(&weight_key(*wall), "body-weight", false),
+            TakenBack::Nappy(wall) => all.take_back(&nappy_key(*wall), "nappy", false),
+            TakenBack::Note(wall) => all.take_back(&note_key(*wall), "note", false),
+            TakenBack::Feed(_) | TakenBack::Pain(_) => {}
+        }
+    }
+}
