@@ -3,6 +3,7 @@
 use crate::fault::{self, Explained};
 use crate::handover::HandoverError;
 use crate::record::{Label, RecordError, WallTime};
+use crate::report::codes::CodesError;
 use crate::store::StoreError;
 use crate::words::{Arg, Words};
 
@@ -116,6 +117,24 @@ pub enum DeskError {
     /// The inbox's server failed in another way.
     #[error("the server failed")]
     ServerFailed,
+    /// The address of a place to send to cannot be used.
+    #[error("no address of a place")]
+    PlaceAddress,
+    /// A place that is not this computer would be spoken to without TLS.
+    #[error("no TLS")]
+    PlaceNeedsTls,
+    /// The file of certificates holds none.
+    #[error("no certificate")]
+    NoCertificate,
+    /// No record of that number was given up.
+    #[error("record {number} was not given up")]
+    NotGivenUp {
+        /// The number asked for.
+        number: i64,
+    },
+    /// The site's table of codes was refused.
+    #[error("the codes: {0}")]
+    Codes(#[from] CodesError),
     /// A record could not be laid out in the form asked for.
     #[error("the record could not be laid out")]
     NotLaidOut,
@@ -162,9 +181,30 @@ impl DeskError {
             Self::ServerUnreachable => ("desk-server-unreachable", vec![]),
             Self::ServerLogin => ("desk-server-login", vec![]),
             Self::ServerFailed => ("desk-server-failed", vec![]),
+            Self::PlaceAddress => ("desk-place-address", vec![]),
+            Self::PlaceNeedsTls => ("desk-place-needs-tls", vec![]),
+            Self::NoCertificate => ("desk-no-certificate", vec![]),
+            Self::NotGivenUp { number } => {
+                ("desk-not-given-up", vec![("number", (*number).into())])
+            }
+            Self::Codes(error) => codes(error),
             Self::NotLaidOut => ("desk-not-laid-out", vec![]),
         };
         Explained::of(name, &args, words)
+    }
+}
+
+fn codes(error: &CodesError) -> (&'static str, Vec<(&'static str, Arg)>) {
+    let at = |line: &usize| {
+        let line = i64::try_from(*line).unwrap_or(i64::MAX);
+        vec![("line", line.into())]
+    };
+    match error {
+        CodesError::Header => ("desk-codes-header", vec![]),
+        CodesError::Line { line } => ("desk-codes-line", at(line)),
+        CodesError::NotOurs { line } => ("desk-codes-not-ours", at(line)),
+        CodesError::Twice { line } => ("desk-codes-twice", at(line)),
+        CodesError::TooLong => ("desk-codes-too-long", vec![]),
     }
 }
 

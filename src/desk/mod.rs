@@ -13,6 +13,7 @@ pub mod inbox;
 pub mod listen;
 pub mod read;
 mod said;
+pub mod send;
 pub mod table;
 mod tell;
 

@@ -96,3 +96,22 @@ desk-unknown-level = Dringlichkeit
 desk-unknown-unit = Einheit
 desk-unknown-call = wer zu rufen ist
 desk-written = Geschrieben nach { $file }.
+
+## Senden. $number die Nummer eines Berichts, $place eine Adresse, $why einer der Gründe unten, $due Datum und Uhrzeit.
+
+desk-sent = Bericht { $number } ist dort.
+desk-sent-again = Bericht { $number } kam nicht an: { $why }. Neuer Versuch ab { $due }.
+desk-sent-dead = Bericht { $number } kam nicht an: { $why }. Kein neuer Versuch, bevor jemand nachgesehen hat.
+desk-sent-counts = { $place }: { $sent } dort, { $waiting } warten, { $dead } aufgegeben.
+desk-queue-none = Nichts wartet auf das Senden.
+desk-queue-waiting = Bericht { $number } an { $place }: wartet, Versuche { $tries }, { $why }. Weiter ab { $due }.
+desk-queue-dead = Bericht { $number } an { $place }: AUFGEGEBEN, Versuche { $tries }, { $why }. Ist das behoben: „feedside-desk queue --again { $number }“.
+desk-queue-not-tried = noch nicht versucht
+desk-trouble-unreachable = nicht erreichbar
+desk-trouble-silent = es kam keine Antwort in der Zeit
+desk-trouble-garbage = die Antwort ergab keinen Sinn
+desk-trouble-busy = kann ihn gerade nicht annehmen
+desk-trouble-not-trusted = dem Zertifikat wird hier nicht vertraut
+desk-trouble-not-let-in = lässt diesen Rechner nicht ein
+desk-trouble-refused = hat den Bericht abgelehnt
+desk-trouble-unreadable = der Bericht ist hier nicht lesbar

@@ -96,3 +96,22 @@ desk-unknown-level = level
 desk-unknown-unit = unit
 desk-unknown-call = person to call
 desk-written = Written to { $file }.
+
+## Sending. $number a record's number, $place an address, $why one of the reasons below, $due a date and time.
+
+desk-sent = Record { $number } is there.
+desk-sent-again = Record { $number } did not get there: { $why }. It is tried again from { $due } on.
+desk-sent-dead = Record { $number } did not get there: { $why }. It is not tried again until a person has looked at it.
+desk-sent-counts = { $place }: { $sent } there, { $waiting } waiting, { $dead } given up.
+desk-queue-none = Nothing waits to be sent.
+desk-queue-waiting = Record { $number } to { $place }: waiting, tries { $tries }, { $why }. Next from { $due } on.
+desk-queue-dead = Record { $number } to { $place }: GIVEN UP, tries { $tries }, { $why }. When that is mended: “feedside-desk queue --again { $number }”.
+desk-queue-not-tried = not tried yet
+desk-trouble-unreachable = it cannot be reached
+desk-trouble-silent = no answer came in time
+desk-trouble-garbage = the answer made no sense
+desk-trouble-busy = it cannot take it for now
+desk-trouble-not-trusted = its certificate is not trusted here
+desk-trouble-not-let-in = it does not let this desk in
+desk-trouble-refused = it refused the record
+desk-trouble-unreadable = the record cannot be read here

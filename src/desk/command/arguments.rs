@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use clap::{Parser, Subcommand};
+use clap::{Args, Parser, Subcommand};
 
 use crate::desk::As;
 use crate::handover::VersionCap;
@@ -73,6 +73,14 @@ pub(super) enum Command {
         /// The record's number in the inbox.
         id: i64,
     },
+    /// Send the signed records to another system, each once.
+    Send(Send),
+    /// List what waits to be sent, and what a person has to look at.
+    Queue {
+        /// Try these records again that were given up.
+        #[arg(long, value_name = "NUMBER", num_args = 1..)]
+        again: Vec<i64>,
+    },
     /// Give a record out for another system.
     Export {
         /// The record's number in the inbox.
@@ -83,6 +91,9 @@ pub(super) enum Command {
         /// Into which file; otherwise to standard output.
         #[arg(long, value_name = "FILE")]
         out: Option<PathBuf>,
+        /// The site's own table of codes, in place of the built-in ones.
+        #[arg(long, value_name = "FILE")]
+        codes: Option<PathBuf>,
     },
 }
 
@@ -139,6 +150,40 @@ impl From<Largest> for VersionCap {
             Largest::V25 => Self::V25,
         }
     }
+}
+
+/// Where to and how.
+#[derive(Debug, Args)]
+pub(super) struct Send {
+    #[command(flatten)]
+    pub place: To,
+    /// The site's own table of codes, in place of the built-in ones.
+    #[arg(long, value_name = "FILE")]
+    pub codes: Option<PathBuf>,
+    /// A file with the bearer token for the FHIR server.
+    #[arg(long, value_name = "FILE", requires = "fhir")]
+    pub token: Option<PathBuf>,
+    /// A file with the certificates to trust (PEM), instead of those that browsers do.
+    #[arg(long, value_name = "FILE", requires = "fhir")]
+    pub roots: Option<PathBuf>,
+    /// Send over a network without TLS, where everybody on the way can read along.
+    #[arg(long, requires = "fhir")]
+    pub without_tls: bool,
+    /// Go on for ever: what fails is tried again later, what arrives is sent.
+    #[arg(long)]
+    pub watch: bool,
+}
+
+/// One place.
+#[derive(Debug, Args)]
+#[group(required = true, multiple = false)]
+pub(super) struct To {
+    /// The base address of a FHIR server.
+    #[arg(long, value_name = "URL")]
+    pub fhir: Option<String>,
+    /// An HL7 listener. MLLP has no TLS: only within a protected network.
+    #[arg(long, value_name = "HOST:PORT")]
+    pub mllp: Option<String>,
 }
 
 #[derive(Debug, Subcommand)]

@@ -13,6 +13,7 @@ mod patient;
 mod read;
 mod records;
 mod scanner;
+mod send;
 
 use std::ffi::{OsStr, OsString};
 use std::io::{Read, Write};
@@ -102,6 +103,10 @@ const fn exit_code(error: &DeskError) -> u8 {
         | DeskError::NoTabletKey
         | DeskError::NoTestCode
         | DeskError::ServerAddress
+        | DeskError::PlaceAddress
+        | DeskError::PlaceNeedsTls
+        | DeskError::NoCertificate
+        | DeskError::Codes(_)
         | DeskError::Record(_)
         | DeskError::Handover(HandoverError::NotOurs) => BAD_INPUT,
         DeskError::Store(_)
@@ -120,6 +125,7 @@ const fn exit_code(error: &DeskError) -> u8 {
         | DeskError::NoFolder
         | DeskError::NoSerial { .. }
         | DeskError::Input
+        | DeskError::NotGivenUp { .. }
         | DeskError::ServerUnreachable
         | DeskError::ServerLogin
         | DeskError::ServerFailed
@@ -145,9 +151,16 @@ impl Hand<'_, '_> {
             Command::Listen { line } => self.listen(&mut desk, &line),
             Command::Scanner { what } => self.scanner(&mut desk, what),
             Command::Read { files } => self.read(&mut desk, &files),
+            Command::Send(how) => self.send(&desk, how),
+            Command::Queue { again } => self.queue(&desk, &again),
             Command::Inbox { words, last } => self.inbox(&desk, &words, last),
             Command::Show { id } => self.show(&desk, id),
-            Command::Export { id, form, out } => self.export(&desk, id, form, out),
+            Command::Export {
+                id,
+                form,
+                out,
+                codes,
+            } => self.export(&desk, id, form, out, codes),
         }
     }
 

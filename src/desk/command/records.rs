@@ -1,10 +1,11 @@
 //! `inbox`, `show`, `export`: what is kept here, and how it leaves.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use super::Hand;
 use crate::desk::tell::inbox_lines;
 use crate::desk::{As, Desk, DeskError};
+use crate::report::codes::Codes;
 
 impl Hand<'_, '_> {
     pub(super) fn inbox(
@@ -50,8 +51,10 @@ impl Hand<'_, '_> {
         number: i64,
         form: As,
         out: Option<PathBuf>,
+        codes: Option<PathBuf>,
     ) -> Result<(), DeskError> {
-        let text = desk.export_in(number, form, &self.words)?;
+        let codes = codes_of(codes.as_deref())?;
+        let text = desk.export_with(number, form, &codes, &self.words)?;
         let Some(path) = out else {
             return self.print(&text);
         };
@@ -63,4 +66,17 @@ impl Hand<'_, '_> {
             .say_with("desk-written", &[("file", file.into())]);
         self.line(&written)
     }
+}
+
+/// The table of codes: the built-in one, with the site's file over it if it names one.
+pub(super) fn codes_of(path: Option<&Path>) -> Result<Codes, DeskError> {
+    let Some(path) = path else {
+        return Ok(Codes::built_in());
+    };
+    let text = std::fs::read_to_string(path).map_err(|_| {
+        let file = path.file_name().unwrap_or(path.as_os_str());
+        let file = file.to_string_lossy().into_owned();
+        DeskError::CannotRead { file }
+    })?;
+    Ok(Codes::with_site(&text)?)
 }

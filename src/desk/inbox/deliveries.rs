@@ -35,10 +35,14 @@ words! {
         Garbage = "garbage",
         /// The place is busy or out of order for now.
         Busy = "busy",
+        /// The place's certificate is not trusted here.
+        NotTrusted = "not_trusted",
         /// The place does not let this desk in.
         NotLetIn = "not_let_in",
         /// The place refused what was sent.
         Refused = "refused",
+        /// The record cannot be read here.
+        Unreadable = "unreadable",
     }
 }
 
@@ -111,20 +115,21 @@ impl Inbox {
         self.base.change(include_str!("deliver_add.sql"), &values)
     }
 
-    /// Takes the next record that is due, for so many milliseconds: a sender that has not settled
-    /// it by then is given up for dead, and another may take it.
+    /// Takes the next record that was due at a time, for so many milliseconds from now: a sender
+    /// that has not settled it by then is given up for dead, and another may take it.
     ///
     /// # Errors
     /// As [`DeskError`].
     pub fn claim(
         &self,
         place: &str,
+        due: WallTime,
         now: WallTime,
         hold_ms: i64,
     ) -> Result<Option<Claimed>, DeskError> {
-        let now_ms = now.utc_ms();
+        let (due_ms, now_ms) = (due.utc_ms(), now.utc_ms());
         loop {
-            let values = [place.into(), now_ms.into()];
+            let values = [place.into(), due_ms.into()];
             let next = self.base.row(include_str!("deliver_next.sql"), &values)?;
             let Some(record) = next.map(|mut row| row.whole()).transpose()? else {
                 return Ok(None);
@@ -133,8 +138,9 @@ impl Inbox {
             let values = [
                 place.into(),
                 i64::into(record),
-                now_ms.into(),
+                due_ms.into(),
                 until_ms.into(),
+                now_ms.into(),
             ];
             let taken = self.base.row(include_str!("deliver_claim.sql"), &values)?;
             // Nothing: another program was quicker.

@@ -7,6 +7,7 @@ use feedside::record::{
     Gestation, Grams, Label, Language, LastDay, Millilitres, Pain, RecordError, ScaleStep,
     TenthsCelsius, WallTime,
 };
+use feedside::report::codes::CodesError;
 use feedside::store::StoreError;
 use feedside::words::{Lang, Words};
 
@@ -151,6 +152,15 @@ fn every_error_of_the_desk_is_explained() {
             DeskError::ServerUnreachable,
             DeskError::ServerLogin,
             DeskError::ServerFailed,
+            DeskError::PlaceAddress,
+            DeskError::PlaceNeedsTls,
+            DeskError::NoCertificate,
+            DeskError::NotGivenUp { number: 3 },
+            DeskError::Codes(CodesError::Header),
+            DeskError::Codes(CodesError::Line { line: 3 }),
+            DeskError::Codes(CodesError::NotOurs { line: 3 }),
+            DeskError::Codes(CodesError::Twice { line: 3 }),
+            DeskError::Codes(CodesError::TooLong),
             DeskError::NotLaidOut,
         ] {
             check(&error.explained(words));

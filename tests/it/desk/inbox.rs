@@ -43,7 +43,11 @@ fn the_tables_refuse_to_change_or_lose_a_record_or_a_key() {
     desk.enrol(tablet().public(), &name, now()).unwrap();
     take_all(&mut desk, &packed(&public));
     desk.inbox().queue("somewhere", now()).unwrap();
-    let claimed = desk.inbox().claim("somewhere", now(), 1).unwrap().unwrap();
+    let claimed = desk
+        .inbox()
+        .claim("somewhere", now(), now(), 1)
+        .unwrap()
+        .unwrap();
     desk.inbox()
         .settle("somewhere", claimed, Settled::Sent, now())
         .unwrap();
