@@ -1,4 +1,5 @@
-//! Benches of the room `desk`: records opened and stored, each durable, on a real disk.
+//! Benches of the room `desk`: records opened and stored, each durable, on a real disk; and a search
+//! among many.
 
 use std::sync::atomic::{AtomicU32, Ordering};
 
@@ -139,4 +140,68 @@ fn record_opened_and_stored(bencher: divan::Bencher, taps: u32) {
                 .collect();
             assert!(matches!(said.last(), Some(Said::Kept(_))));
         });
+}
+
+/// How many records a large hospital's inbox may hold.
+const MANY: u32 = 100_000;
+
+/// An inbox with many records: one that is real, and copies of its row in other beds.
+fn full() -> Desk {
+    let tablet = TabletKey::from_random([7; 32]);
+    let folder = std::env::temp_dir().join(format!("feedside-bench-full-{}", std::process::id()));
+    let mut desk = Desk::open(&folder).expect("a desk");
+    let public = desk.new_key([5; 32], wall(0)).expect("a key");
+    desk.enrol(tablet.public(), &label("Tablet 1"), wall(0))
+        .expect("enrolled");
+    let fresh = Fresh::from_random([3; 64]);
+    let packed = pack(
+        &handed(1_200, false),
+        &tablet,
+        &public,
+        &fresh,
+        VersionCap::V20,
+    );
+    for piece in packed.expect("a record").pieces {
+        desk.take(&piece, wall(0));
+    }
+    let connection = rusqlite::Connection::open(folder.join("desk.sqlite")).expect("the file");
+    connection
+        .execute_batch(&format!(
+            "BEGIN;
+             WITH RECURSIVE n (n) AS (SELECT 2 UNION ALL SELECT n + 1 FROM n WHERE n < {MANY})
+             INSERT INTO record
+             SELECT n, randomblob(32), transfer, sealed, opened,
+                 substr('0000000000' || abs(random()), -10), tablet, desk, arrived_utc_ms,
+                 arrived_offset_min, randomblob(16), NULL, began_utc_ms + n * 60000,
+                 began_offset_min, 'Bay ' || (n % 40) || ' bed ' || (n % 7),
+                 char(65 + n % 26) || '. ' || char(65 + n / 26 % 26) || '.', specialist, is_signed,
+                 reviews_now
+             FROM n, record AS r WHERE r.number = 1;
+             INSERT INTO record_words
+             SELECT number, ' ' || number || ' ' || lower(bed) || ' ' || lower(initials) || ' '
+                 || specialist || ' ' || receipt || ' '
+                 || date(began_utc_ms / 1000, 'unixepoch')
+             FROM record WHERE 1 < number;
+             COMMIT;"
+        ))
+        .expect("many records");
+    desk
+}
+
+/// What a clerk types into the search among 100,000 records: nothing (the newest), a bed and
+/// initials, a day, the beginning of a receipt, and something that is not there.
+#[divan::bench(
+    args = ["", "bay 12 q. z.", "2026-03-20", "0421", "nobody"],
+    sample_count = 30,
+    sample_size = 1
+)]
+fn search_among_100_000(bencher: divan::Bencher, text: &str) {
+    static FULL: std::sync::OnceLock<std::sync::Mutex<Desk>> = std::sync::OnceLock::new();
+    let desk = FULL.get_or_init(|| std::sync::Mutex::new(full()));
+    let desk = desk.lock().expect("the desk");
+    bencher.bench_local(|| {
+        desk.inbox()
+            .search(divan::black_box(text), 50)
+            .expect("a search")
+    });
 }

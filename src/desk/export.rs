@@ -7,7 +7,7 @@ use super::{Desk, DeskError};
 use crate::growth;
 use crate::record::fold;
 use crate::report::codes::Codes;
-use crate::report::{Computed, Facts, Handover, RuleVersions, csv, fhir, hl7, note, plain};
+use crate::report::{Computed, Facts, Handover, RuleVersions, csv, fhir, hl7, note, pdf, plain};
 use crate::words::{Lang, Words};
 
 /// The form in which a record leaves the desk.
@@ -21,6 +21,8 @@ pub enum As {
     Hl7v2,
     /// A table of facts, RFC 4180.
     Csv,
+    /// The page to be read, as PDF.
+    Pdf,
     /// The note: one line of plain text.
     Note,
 }
@@ -63,7 +65,7 @@ pub fn facts(record: &KeptRecord) -> (Facts, Vec<UnknownWord>) {
 }
 
 impl Desk {
-    /// A record in the form asked for, in English.
+    /// A record in a form of text, in English.
     ///
     /// # Errors
     /// [`DeskError::NoSuchRecord`]; as [`DeskError`].
@@ -76,10 +78,11 @@ impl Desk {
     /// # Errors
     /// As [`Desk::export`].
     pub fn export_in(&self, number: i64, form: As, words: &Words) -> Result<String, DeskError> {
-        self.export_with(number, form, &Codes::built_in(), words)
+        let bytes = self.export_with(number, form, &Codes::built_in(), words)?;
+        String::from_utf8(bytes).map_err(|_| DeskError::NotLaidOut)
     }
 
-    /// As [`Desk::export_in`], with a site's own table of codes.
+    /// As [`Desk::export_in`], with a site's own table of codes, in any form.
     ///
     /// # Errors
     /// As [`Desk::export`].
@@ -89,14 +92,18 @@ impl Desk {
         form: As,
         codes: &Codes,
         words: &Words,
-    ) -> Result<String, DeskError> {
+    ) -> Result<Vec<u8>, DeskError> {
         let (facts, _) = facts(&self.inbox().record(number)?);
         let json = |value: serde_json::Value| {
             serde_json::to_string_pretty(&value)
                 .map(|json| json + "\n")
                 .map_err(|_| DeskError::NotLaidOut)
         };
-        match form {
+        let text = match form {
+            As::Pdf => {
+                let pdf = pdf::write(&plain::printed(&facts, words));
+                return pdf.map(|it| it.bytes).map_err(|_| DeskError::NotLaidOut);
+            }
             As::Fhir => json(fhir::bundle_with(&facts, codes)),
             As::FhirDocument => json(fhir::document(&facts, codes, words)),
             As::Hl7v2 => Ok(hl7::messages(&facts, codes)
@@ -105,7 +112,8 @@ impl Desk {
                 .collect()),
             As::Csv => Ok(csv::write(&facts)),
             As::Note => Ok(note::text(&facts, words) + "\n"),
-        }
+        };
+        Ok(text?.into_bytes())
     }
 
     /// A record as a page to be read, and the words in it that this version does not know.

@@ -358,12 +358,17 @@ fn type_receipt(tablet: &mut Tablet, receipt: &str, out: &Path) -> Result<String
 fn export(desk: &Desk, number: i64, out: &Path) -> Result<String, RehearseError> {
     for (form, file) in [
         (As::Fhir, "visit.fhir.json"),
+        (As::FhirDocument, "visit.document.json"),
+        (As::Hl7v2, "visit.hl7"),
         (As::Csv, "visit.csv"),
         (As::Note, "visit.txt"),
     ] {
         write(&out.join("exports").join(file), desk.export(number, form)?)?;
     }
-    Ok("The desk exported the visit as FHIR, as a table and as a note.".to_owned())
+    Ok(
+        "The desk exported the visit as FHIR, as HL7 version 2, as a table and as a note."
+            .to_owned(),
+    )
 }
 
 fn write_visit(tablet: &Tablet, out: &Path) -> Result<(), RehearseError> {

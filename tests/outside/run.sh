@@ -5,7 +5,7 @@
 #     tests/outside/run.sh [OUT_DIR [PROGRAM_DIR]]
 #
 # OUT_DIR: where to work, by default target/outside. PROGRAM_DIR: where feedside, feedside-desk and
-# examples/sealed_sample lie; without it they are built. VENV and NODE_MODULES name the Python
+# the examples lie; without it they are built. VENV and NODE_MODULES name the Python
 # environment and the npm folder (by default in OUT_DIR); KILLS how often the app is killed (200).
 set -euo pipefail
 
@@ -21,7 +21,7 @@ python="$venv/bin/python"
 here=tests/outside
 
 if [ -z "$programs" ]; then
-    cargo build --quiet --locked --bins --example sealed_sample
+    cargo build --quiet --locked --bins --example sealed_sample --example many_records
     programs="${CARGO_TARGET_DIR:-target}/debug"
 fi
 
@@ -44,9 +44,15 @@ echo "== records, opened from the RFCs alone"
 "$programs/examples/sealed_sample" >"$work/sample.json"
 "$python" "$here/open_record.py" "$work/sample.json"
 
-echo "== FHIR"
-"$python" "$here/check_fhir.py" "$rehearsal/exports/visit.fhir.json"
-node "$here/check_fhir.mjs" "$rehearsal/exports/visit.fhir.json"
+echo "== FHIR and HL7 version 2"
+bundles=("$rehearsal/exports/visit.fhir.json" "$rehearsal/exports/visit.document.json")
+"$python" "$here/check_fhir.py" "${bundles[@]}"
+node "$here/check_fhir.mjs" "${bundles[@]}"
+"$python" "$here/check_hl7.py" "$rehearsal/exports/visit.hl7"
+
+echo "== killed while sending"
+"$python" "$here/kill_sends.py" "$programs/feedside-desk" "$programs/examples/many_records" \
+    "${KILLS:-100}"
 
 echo "== files for the commands"
 "$python" "$here/commands.py" "$programs/feedside" "$rehearsal/taps.csv"

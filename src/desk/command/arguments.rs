@@ -161,13 +161,13 @@ pub(super) struct Send {
     #[arg(long, value_name = "FILE")]
     pub codes: Option<PathBuf>,
     /// A file with the bearer token for the FHIR server.
-    #[arg(long, value_name = "FILE", requires = "fhir")]
+    #[arg(long, value_name = "FILE", conflicts_with = "mllp")]
     pub token: Option<PathBuf>,
     /// A file with the certificates to trust (PEM), instead of those that browsers do.
-    #[arg(long, value_name = "FILE", requires = "fhir")]
+    #[arg(long, value_name = "FILE", conflicts_with = "mllp")]
     pub roots: Option<PathBuf>,
     /// Send over a network without TLS, where everybody on the way can read along.
-    #[arg(long, requires = "fhir")]
+    #[arg(long, conflicts_with = "mllp")]
     pub without_tls: bool,
     /// Go on for ever: what fails is tried again later, what arrives is sent.
     #[arg(long)]

@@ -184,9 +184,13 @@ impl Hand<'_, '_> {
 
     /// Writes an answer and lets it be seen at once.
     fn print(&mut self, text: &str) -> Result<(), DeskError> {
+        self.print_bytes(text.as_bytes())
+    }
+
+    fn print_bytes(&mut self, bytes: &[u8]) -> Result<(), DeskError> {
         self.world
             .out
-            .write_all(text.as_bytes())
+            .write_all(bytes)
             .and_then(|()| self.world.out.flush())
             .map_err(|_| DeskError::CannotWrite {
                 file: "-".to_owned(),

@@ -54,13 +54,13 @@ impl Hand<'_, '_> {
         codes: Option<PathBuf>,
     ) -> Result<(), DeskError> {
         let codes = codes_of(codes.as_deref())?;
-        let text = desk.export_with(number, form, &codes, &self.words)?;
+        let bytes = desk.export_with(number, form, &codes, &self.words)?;
         let Some(path) = out else {
-            return self.print(&text);
+            return self.print_bytes(&bytes);
         };
         let file = path.file_name().unwrap_or(path.as_os_str());
         let file = file.to_string_lossy().into_owned();
-        std::fs::write(&path, text).map_err(|_| DeskError::CannotWrite { file: file.clone() })?;
+        std::fs::write(&path, bytes).map_err(|_| DeskError::CannotWrite { file: file.clone() })?;
         let written = self
             .words
             .say_with("desk-written", &[("file", file.into())]);

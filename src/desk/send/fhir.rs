@@ -118,6 +118,10 @@ fn trouble(error: &ureq::Error) -> Trouble {
     match error {
         ureq::Error::Timeout(_) => Trouble::Silent,
         ureq::Error::Io(error) if error.kind() == std::io::ErrorKind::TimedOut => Trouble::Silent,
+        // The library wraps what TLS refuses.
+        ureq::Error::Io(error) if error.get_ref().is_some_and(|it| it.is::<rustls::Error>()) => {
+            Trouble::NotTrusted
+        }
         ureq::Error::Io(_) | ureq::Error::HostNotFound | ureq::Error::ConnectionFailed => {
             Trouble::Unreachable
         }

@@ -3,18 +3,30 @@
 
 mod feed;
 mod findings;
+mod laid;
 mod told;
 
+use super::printed::Printed;
 use super::{Facts, phrase};
 use crate::record::{Sign, SignState, WallTime};
 use crate::words::{Arg, Words};
+use laid::Part;
 
 /// Writes the page; lines end in a line feed.
 pub fn text(facts: &Facts, words: &Words) -> String {
+    laid::characters(&parts(facts, words))
+}
+
+/// The same page to be printed; its title does not tell who it is about.
+pub fn printed(facts: &Facts, words: &Words) -> Printed {
+    laid::printed(parts(facts, words), facts, words)
+}
+
+fn parts(facts: &Facts, words: &Words) -> Vec<Part> {
     let mut page = Page {
         facts,
         words,
-        text: String::new(),
+        parts: Vec::new(),
     };
     page.head();
     page.findings();
@@ -30,26 +42,22 @@ pub fn text(facts: &Facts, words: &Words) -> String {
     page.notes();
     page.plan();
     page.foot();
-    page.text
+    page.parts
 }
 
 struct Page<'a> {
     facts: &'a Facts,
     words: &'a Words,
-    text: String,
+    parts: Vec<Part>,
 }
 
 impl Page<'_> {
     fn line(&mut self, line: &str) {
-        self.text.push_str(line.trim_end());
-        self.text.push('\n');
+        self.parts.push(Part::Line(line.to_owned()));
     }
 
     fn heading(&mut self, line: &str) {
-        self.line("");
-        self.line(line);
-        let rule = "-".repeat(line.chars().count());
-        self.line(&rule);
+        self.parts.push(Part::Heading(line.to_owned()));
     }
 
     fn say(&mut self, id: &str, args: &[(&str, Arg)]) {
@@ -81,9 +89,7 @@ impl Page<'_> {
     fn head(&mut self) {
         let facts = self.facts;
         let title = self.words.say("report-title");
-        self.line(&title);
-        let rule = "=".repeat(title.chars().count());
-        self.line(&rule);
+        self.parts.push(Part::Title(title));
         let args = [
             ("bed", facts.pair.bed.as_str().into()),
             ("initials", facts.pair.initials.as_str().into()),

@@ -11,10 +11,10 @@ use image::{DynamicImage, GrayImage};
 use super::{now, packed, place, tablet};
 use crate::store::Folder;
 
-struct Ran {
-    code: u8,
-    out: String,
-    err: String,
+pub(super) struct Ran {
+    pub code: u8,
+    pub out: String,
+    pub err: String,
 }
 
 /// The inbox on a server, if the tests run against one.
@@ -23,7 +23,7 @@ fn inbox(data: &Path) -> Vec<OsString> {
     url.map_or_else(Vec::new, |url| vec!["--inbox".into(), url.into()])
 }
 
-fn desk(data: &Path, arguments: &[&str], input: &str) -> Ran {
+pub(super) fn desk(data: &Path, arguments: &[&str], input: &str) -> Ran {
     desk_with(data, arguments, input, [5; 32])
 }
 
@@ -56,7 +56,7 @@ fn desk_with(data: &Path, arguments: &[&str], input: &str, random: [u8; 32]) -> 
 }
 
 /// Makes the key and enrols the tablet by commands alone.
-fn set_up(data: &Path) -> DeskPublic {
+pub(super) fn set_up(data: &Path) -> DeskPublic {
     let made = desk(data, &["keys", "new"], "");
     assert_eq!(made.code, 0, "{}", made.err);
     let typed = made.out.lines().nth(2).unwrap();

@@ -3,6 +3,7 @@
 
 use feedside::desk::{As, DeskError};
 use feedside::growth;
+use feedside::report::codes::Codes;
 use feedside::words::{Lang, Words};
 use serde_json::Value;
 
@@ -22,6 +23,19 @@ fn a_record_leaves_in_every_form() {
     // The weight of the sample visit, seen; and what the tablet computed.
     assert!(table.lines().any(|line| line.contains("3049")));
     assert!(table.contains("rhythm-1"));
+
+    let filed: Value = serde_json::from_str(&desk.export(1, As::FhirDocument).unwrap()).unwrap();
+    assert_eq!(filed["type"], "document");
+    let messages = desk.export(1, As::Hl7v2).unwrap();
+    assert_eq!(messages.matches("MSH|").count(), 2);
+    for lang in Lang::ALL {
+        let words = Words::new(*lang);
+        let pdf = desk
+            .export_with(1, As::Pdf, &Codes::built_in(), &words)
+            .unwrap();
+        // ISO 32000-1, 7.5.2.
+        assert!(pdf.starts_with(b"%PDF-"));
+    }
 
     let note = desk.export(1, As::Note).unwrap();
     assert!(note.is_ascii() && note.len() <= 901, "{note}");

@@ -3,6 +3,7 @@
 
 mod commands;
 mod exports;
+mod far;
 mod faults;
 mod inbox;
 mod keys;
@@ -10,6 +11,7 @@ mod listening;
 mod pictures;
 pub(crate) mod place;
 mod receiving;
+mod sending;
 mod several;
 mod tables;
 

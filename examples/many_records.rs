@@ -1,0 +1,42 @@
+//! Writes what a tablet would show for many invented visits, for checks of a desk from outside: the
+//! tablet's key code, its six words, then the text of each code, a line each.
+//!
+//!     many_records KEY COUNT
+//!
+//! KEY is the desk's key as `feedside-desk keys show` writes it.
+
+#![allow(missing_docs, clippy::unwrap_used)]
+
+#[path = "../tests/it/handover/sample.rs"]
+#[allow(dead_code)]
+mod sample;
+
+use feedside::handover::{DeskPublic, Fresh, VersionCap, pack};
+use feedside::record::VisitId;
+use uuid::Uuid;
+
+fn main() {
+    let mut arguments = std::env::args().skip(1);
+    let desk = DeskPublic::from_typed(&arguments.next().unwrap()).unwrap();
+    let count: u32 = arguments.next().unwrap().parse().unwrap();
+    let tablet = sample::tablet();
+    println!("{}", tablet.public().to_code_text());
+    println!("{}", tablet.public().fingerprint().join(" "));
+    for number in 1..=count {
+        let mut handed = sample::ordinary(number.into(), false);
+        // Visits of one pair, an hour apart.
+        handed.visit.id = VisitId::of(Uuid::from_u128(0x5eed_0000 + u128::from(number)));
+        handed.visit.began = handed.visit.began.plus_ms(i64::from(number) * 3_600_000);
+        let mut random = [0x5e; 64];
+        for at in [0, 4, 20] {
+            random[at..at + 4].copy_from_slice(&number.to_be_bytes());
+        }
+        let fresh = Fresh::from_random(random);
+        for piece in pack(&handed, &tablet, &desk, &fresh, VersionCap::V20)
+            .unwrap()
+            .pieces
+        {
+            println!("{piece}");
+        }
+    }
+}
