@@ -8,4 +8,5 @@ mod property;
 mod scene;
 mod table;
 mod visits;
+mod ward;
 mod words;

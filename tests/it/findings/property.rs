@@ -220,6 +220,23 @@ proptest! {
     }
 
     #[test]
+    fn the_ward_list_from_marks_is_the_one_from_judging_every_visit_again(visits in proptest::collection::vec(scenes(), 0..5), now_h in 0i64..1200) {
+        use feedside::findings::{REVIEW_VISITS, VisitMark, WardPlace, WardWhy};
+        let kept: Vec<VisitMark> = visits.iter()
+            .map(|it| VisitMark::of(super::scene::birth(), &it.visit, &it.judged(), &it.policy))
+            .collect();
+        let now = super::scene::birth().plus_ms(now_h * 3_600_000);
+        let place = WardPlace::of(&kept, now);
+        let review = visits.iter().rev().take(REVIEW_VISITS)
+            .any(|it| it.judged().findings.iter().any(|it| it.level == Level::MedicalReviewNow));
+        prop_assert_eq!(place.why == WardWhy::Review, review);
+        let again: Vec<VisitMark> = visits.iter()
+            .map(|it| VisitMark::of(super::scene::birth(), &it.visit, &it.judged(), &it.policy))
+            .collect();
+        prop_assert_eq!(place, WardPlace::of(&again, now));
+    }
+
+    #[test]
     fn no_rule_is_both_held_and_unjudged_and_the_gravest_come_first(it in scenes()) {
         let judged = it.judged();
         for finding in &judged.findings {
