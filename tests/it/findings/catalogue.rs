@@ -55,3 +55,12 @@ fn no_rule_shows_two_numbers_of_one_name() {
         assert_eq!(names.len(), it.numbers.len(), "{}", it.id);
     }
 }
+
+#[test]
+fn every_rule_last_changed_in_a_version_with_a_date() {
+    use feedside::findings::{VERSIONS, version_date};
+    assert_eq!(version_date("findings-1"), Some("2026-11-25"));
+    assert_eq!(version_date("findings-0"), None);
+    assert_eq!(VERSIONS.last().map(|it| it.0), Some(RULE_VERSION));
+    assert!(catalogue().all(|it| version_date(it.changed).is_some()));
+}

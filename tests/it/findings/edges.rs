@@ -959,3 +959,122 @@ fn a_stricter_ward_moves_the_edge_and_the_finding_shows_the_ward_s_limit() {
         .collect();
     assert_eq!(shown, [("loss", 86), ("limit", 80), ("age", 72)]);
 }
+
+// The numbers that a finding shows, and what exactly was missing.
+
+fn numbers(it: &Scene, rule: &str) -> Vec<i64> {
+    let judged = it.judged();
+    let finding = judged.findings.iter().find(|it| it.rule == rule);
+    let finding = finding.unwrap_or_else(|| panic!("{rule} does not hold"));
+    finding.numbers.iter().map(|it| it.value).collect()
+}
+
+#[test]
+fn findings_show_the_numbers_that_they_used() {
+    use feedside::record::EndedBy;
+    let fed = |second, by| at(72).feed([10, 150, 10, 10], 60).ended(second, by);
+    assert_eq!(
+        numbers(&fed(2_460, EndedBy::Mother), "feeds-long"),
+        [2460, 2400]
+    );
+    assert_eq!(numbers(&fed(240, EndedBy::Baby), "feeds-short"), [240, 300]);
+    // 15 g are 14.56 ml, rounded 15; at most 29; 30 is usual.
+    let tested = at(91).tested(90, 3300, 3315, 1);
+    assert_eq!(numbers(&tested, "weight-test-low"), [15, 29, 30]);
+    // 0.57 SD at birth (WHO 2006, girls: 3.2322 kg); 4100 g on day 42 are -0.82 SD.
+    let fell = at(42 * 24).weight(42 * 24, 4100);
+    assert_eq!(numbers(&fell, "weight-centile-fall"), [139, 133, 42]);
+    let settled = at(60).feed([50, 300, 60, 190], 160).pain(10, 6).pain(60, 1);
+    assert_eq!(numbers(&settled, "pain-settled"), [6, 1]);
+}
+
+#[test]
+fn a_nipple_of_which_nothing_is_known_lacks_both_looks() {
+    assert_eq!(
+        at(72).lacked("nipple-damaged"),
+        Some(vec!["nipple_before".to_owned(), "feed".to_owned()])
+    );
+}
+
+#[test]
+fn one_wet_nappy_is_enough_to_know_before_48_hours_and_the_gap_is_asked_after() {
+    // UK checklist: one a day may be all on days 1 and 2.
+    let wet = |hours| at(hours).day(|it| it.wet = Some(1));
+    assert_eq!(wet(47).lacked("output-no-wet"), None);
+    assert_eq!(
+        wet(48).lacked("output-no-wet"),
+        Some(vec!["wet_gap".to_owned()])
+    );
+}
+
+#[test]
+fn a_gain_is_judged_from_a_first_weight_of_96_hours_and_a_last_one_of_120() {
+    // NICE NG75 (2017): loss usually stops by about day 3 to 4; common practice: growing by day 5.
+    let gained = |from, to, now| at(now).weight(from, 3300).weight(to, 3305);
+    assert!(gained(96, 120, 121).holds("weight-gain-slow"));
+    let second = Some(vec!["second_weight".to_owned()]);
+    assert_eq!(gained(95, 120, 121).lacked("weight-gain-slow"), second);
+    let recent = Some(vec!["recent_weight".to_owned()]);
+    assert_eq!(gained(95, 119, 121).lacked("weight-gaining"), recent);
+    assert!(gained(96, 120, 192).holds("weight-gain-slow"));
+    assert_eq!(gained(96, 120, 193).lacked("weight-gain-slow"), recent);
+    assert!(!gained(96, 119, 119).holds("weight-gain-slow"));
+}
+
+#[test]
+fn a_weight_of_the_first_two_weeks_says_nothing_of_the_centile() {
+    let old = at(15 * 24).weight(14 * 24 - 1, 2600);
+    assert_eq!(
+        old.lacked("weight-below-second-centile"),
+        Some(vec!["recent_weight".to_owned()])
+    );
+    let clothed = at(14 * 24).weight_as(14 * 24, 3500, true);
+    assert_eq!(
+        clothed.lacked("weight-not-back-14"),
+        Some(vec!["unclothed_weight".to_owned()])
+    );
+}
+
+#[test]
+fn a_temperature_out_of_range_goes_with_a_large_loss() {
+    // Young Infants Clinical Signs Study Group 2008: below 35.5 or above 37.5 degrees.
+    let lost = |tenths| at(80).weight(72, 3149).good_day().celsius_tenths(tenths);
+    edge("weight-loss-with-signs", &lost(354), &lost(355));
+    edge("weight-loss-with-signs", &lost(376), &lost(375));
+}
+
+#[test]
+fn from_two_weeks_on_a_baby_born_early_is_watched_like_others() {
+    let lost = at(14 * 24).born(35, 0).weight(14 * 24, 3200);
+    assert!(lost.holds("weight-loss-watch"));
+    assert!(!lost.holds("weight-loss-born-early"));
+}
+
+#[test]
+fn sleepy_yellow_and_few_feeds_are_not_counted_in_the_first_24_hours() {
+    let all = |hours| {
+        at(hours).day(|it| {
+            it.sleepy = Some(true);
+            it.jaundice = Some(Jaundice::Face);
+            it.feeds = Some(3);
+        })
+    };
+    edge("baby-sleepy-yellow-few-feeds", &all(24), &all(23));
+}
+
+#[test]
+fn from_two_weeks_on_a_weight_tells_the_present_for_a_month() {
+    // Common practice: weighed again within three days in the first two weeks, monthly later.
+    let weighed = |now: i64, ago: i64| at(now).weight(now - ago, 3600);
+    let rule = "weight-loss-over-ten";
+    let stale = Some(vec!["recent_weight".to_owned()]);
+    assert_eq!(weighed(14 * 24, 100).lacked(rule), None);
+    assert_eq!(weighed(14 * 24 - 1, 100).lacked(rule), stale);
+    assert_eq!(weighed(60 * 24, 31 * 24).lacked(rule), None);
+    assert_eq!(weighed(60 * 24, 31 * 24 + 1).lacked(rule), stale);
+}
+
+#[test]
+fn a_baby_born_early_is_told_with_its_whole_weeks() {
+    assert_eq!(numbers(&at(50).born(36, 6), "risk-born-early"), [36]);
+}

@@ -200,3 +200,20 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn a_file_of_64_kib_is_read_and_one_byte_more_is_not() {
+    let long = |bytes: usize| {
+        let text = format!("{HEAD}#");
+        format!("{text}{}", "x".repeat(bytes - text.len()))
+    };
+    assert!(Policy::from_toml(&long(64 * 1024)).is_ok());
+    let refused = Policy::from_toml(&long(64 * 1024 + 1)).unwrap_err();
+    assert!(matches!(refused.wrong, PolicyWrong::TooLarge { .. }));
+}
+
+#[test]
+fn a_whole_number_is_not_written_with_a_decimal() {
+    let refused = with("feeds_least = 8.0").unwrap_err();
+    assert!(matches!(refused.wrong, PolicyWrong::WrongKind { .. }));
+}

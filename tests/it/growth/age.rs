@@ -62,3 +62,8 @@ fn a_count_belongs_to_the_day_in_which_its_middle_lay() {
         assert_eq!(Age::of_hours(at).day_of_last_count(), day, "{at} h");
     }
 }
+
+#[test]
+fn an_age_is_milliseconds_since_birth() {
+    assert_eq!(feedside::growth::Age::of_hours(3).as_ms(), 10_800_000);
+}

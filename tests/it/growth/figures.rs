@@ -171,3 +171,13 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn a_clothed_weight_counts_as_since_only_after_the_bare_one() {
+    let clothed = |at| super::weighed_as(at, 3500, feedside::record::WeighingMoment::Routine, true);
+    let since = |weighings: &[_]| {
+        feedside::growth::of(&super::pair(), weighings, super::hours(90)).clothed_since
+    };
+    assert!(since(&[super::weighed(70, 3300), clothed(71)]).is_some());
+    assert!(since(&[clothed(69), super::weighed(70, 3300)]).is_none());
+}

@@ -321,3 +321,41 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn sixteen_levels_are_read_and_seventeen_are_not() {
+    // The file is no level; what stands in "pair" is the first.
+    let nested = |levels: usize| {
+        let text = format!(
+            r#"{{ "pair": {}{} }}"#,
+            "[".repeat(levels),
+            "]".repeat(levels)
+        );
+        matches!(refused(&text).wrong, Wrong::TooDeep { .. })
+    };
+    assert!(!nested(15) && nested(17));
+}
+
+#[test]
+fn the_figures_have_z_and_test_weighings_as_plain_numbers() {
+    let text = r#"{
+      "pair": { "birth": "2026-03-01T12:00:00+00:00", "sex": "male", "birth_weight": 3500 },
+      "weighings": [
+        { "at": "2026-03-08T12:00:00+00:00", "grams": 3200, "step": 5, "moment": "before_feed" },
+        { "at": "2026-03-08T12:30:00+00:00", "grams": 3261, "step": 5, "moment": "after_feed" }
+      ],
+      "at": "2026-03-08T13:00:00+00:00"
+    }"#;
+    let file = read(text.as_bytes(), hours(0)).unwrap();
+    let it = json_of_file(&file, hours(0));
+    // WHO 2006: 3.2 kg on day 7 of a boy is -0.59.
+    assert_eq!(it["who"]["z"], -0.59);
+    // 61 g are 59.2 ml; 14.53 g of spread.
+    let test = &it["test_weighings"][0];
+    assert_eq!((&test["grams"], &test["ml"]), (&61.into(), &59.2.into()));
+    assert_eq!(
+        (&test["low_ml"], &test["high_ml"]),
+        (&45.into(), &74.into())
+    );
+    assert_eq!(test["below_resolution"], false);
+}

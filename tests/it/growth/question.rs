@@ -124,3 +124,17 @@ fn a_baby_born_early_is_not_held_against_the_standard_of_term() {
     early.gestation = Some(feedside::record::Gestation::weeks_days(37, 0).unwrap());
     assert_eq!(asked(&early), 2);
 }
+
+#[test]
+fn a_slip_is_one_within_a_quarter_of_ten_and_a_seventh_of_a_pound() {
+    // Common practice. Against 3500 g: a tenth from 12.5 to 7.5 times less, pounds from 1.875 to
+    // 2.535 times more.
+    assert_eq!(why(&[weighed(72, 280)]), [Question::FactorOfTen]);
+    assert_eq!(why(&[weighed(72, 279)]), [Question::Implausible]);
+    assert_eq!(why(&[weighed(72, 466)]), [Question::FactorOfTen]);
+    assert_eq!(why(&[weighed(72, 467)]), [Question::Implausible]);
+    assert_eq!(why(&[weighed(72, 6563)]), [Question::Pounds]);
+    assert_ne!(why(&[weighed(72, 6562)]), [Question::Pounds]);
+    assert_eq!(why(&[weighed(72, 8872)]), [Question::Pounds]);
+    assert_ne!(why(&[weighed(72, 8873)]), [Question::Pounds]);
+}

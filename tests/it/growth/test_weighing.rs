@@ -108,3 +108,32 @@ fn weights_after_a_feed_and_in_other_clothes_are_not_compared() {
     assert!(gain(&[weighed(96, 3200), weighed_as(144, 3260, AfterFeed, false)]).is_none());
     assert!(gain(&[weighed_as(96, 3200, BeforeFeed, true), weighed(144, 3260)]).is_none());
 }
+
+#[test]
+fn repeats_on_both_sides_tell_what_handling_adds_and_one_side_alone_does_not() {
+    // Spreads of 4 and 6 g with 5 g steps: 8.19 g; otherwise 14 g (Savenije and Brand 2006) and the
+    // step: 14.53 g. Density 1.03.
+    let before = [(70, 3300), (70, 3304)].map(|(at, g)| weighed_as(at, g, BeforeFeed, true));
+    let after = [(71, 3360), (71, 3366)].map(|(at, g)| weighed_as(at, g, AfterFeed, true));
+    let all = [before.as_slice(), after.as_slice()].concat();
+    let it = test_weighings(&all)[0];
+    assert_eq!((it.grams, it.low_ml, it.high_ml), (61, 51, 68));
+    let one_after = [before.as_slice(), &after[..1]].concat();
+    let it = test_weighings(&one_after)[0];
+    assert_eq!((it.grams, it.low_ml, it.high_ml), (58, 42, 71));
+    let one_before = [&before[..1], after.as_slice()].concat();
+    let it = test_weighings(&one_before)[0];
+    assert_eq!((it.grams, it.low_ml, it.high_ml), (63, 47, 76));
+}
+
+#[test]
+fn three_hours_are_the_longest_from_before_to_after() {
+    let fed = |after| {
+        test_weighings(&[
+            weighed_as(70, 3300, BeforeFeed, true),
+            weighed_as(after, 3350, AfterFeed, true),
+        ])
+        .len()
+    };
+    assert_eq!((fed(73), fed(74)), (1, 0));
+}
