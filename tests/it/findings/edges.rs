@@ -1078,3 +1078,60 @@ fn from_two_weeks_on_a_weight_tells_the_present_for_a_month() {
 fn a_baby_born_early_is_told_with_its_whole_weeks() {
     assert_eq!(numbers(&at(50).born(36, 6), "risk-born-early"), [36]);
 }
+
+#[test]
+fn what_is_known_of_both_sides_is_judged_and_what_is_not_is_named() {
+    use feedside::record::{BreastState, NippleBefore};
+    let looked = at(72).breasts(BreastState::Filling, NippleBefore::Intact);
+    assert_eq!(looked.lacked("nipple-sore"), None);
+    assert_eq!(
+        looked.lacked("nipple-damaged"),
+        Some(vec!["feed".to_owned()])
+    );
+    let fed = at(72).feed([50, 300, 60, 190], 160);
+    assert_eq!(fed.lacked("pain-severe"), Some(vec!["pain".to_owned()]));
+}
+
+#[test]
+fn the_ward_s_score_is_no_longer_no_pain() {
+    let told = |score| at(72).feed([50, 300, 60, 190], 160).pain(60, score);
+    edge("pain-none", &told(1), &told(2));
+}
+
+#[test]
+fn a_minute_of_sucking_is_enough_for_only_flutter_and_flow_needs_a_swallow_to_be_good() {
+    // Common practice.
+    assert!(at(40).feed([6, 0, 54, 100], 2).holds("rhythm-only-flutter"));
+    let flowed = |swallows| at(40).feed([60, 120, 0, 10], swallows);
+    edge("rhythm-flow-seen", &flowed(1), &flowed(0));
+}
+
+#[test]
+fn a_fall_is_sure_from_17_g_in_two_days_and_from_a_first_weight_of_96_hours() {
+    // Savenije and Brand 2006: 14 g of handling; with 5 g steps 14.53 g in all.
+    let fell = |grams| at(150).weight(100, 3300).weight(148, grams);
+    edge("weight-falling", &fell(3283), &fell(3284));
+    let from = |hour| at(150).weight(hour, 3300).weight(148, 3200);
+    assert!(from(96).holds("weight-falling"));
+    assert_eq!(
+        from(95).lacked("weight-falling"),
+        Some(vec!["second_weight".to_owned()])
+    );
+}
+
+#[test]
+fn a_gain_is_judged_from_120_hours_to_91_days_of_age() {
+    let first = at(120).weight(96, 3300).weight(120, 3340);
+    assert!(first.holds("weight-gaining"));
+    let late = |hours: i64| at(hours).weight(hours - 48, 5000).weight(hours, 5100);
+    assert!(late(91 * 24 + 23).holds("weight-gaining"));
+    assert!(!late(92 * 24).holds("weight-gaining"));
+}
+
+#[test]
+fn birth_weight_that_was_back_once_needs_no_newer_weight() {
+    let back = at(15 * 24).weight(13 * 24, 3600);
+    assert_eq!(back.lacked("weight-not-back-14"), None);
+    let short = at(14 * 24).weight(14 * 24, 3499);
+    assert_eq!(numbers(&short, "weight-not-back-14"), [1, 14]);
+}

@@ -217,3 +217,14 @@ fn a_whole_number_is_not_written_with_a_decimal() {
     let refused = with("feeds_least = 8.0").unwrap_err();
     assert!(matches!(refused.wrong, PolicyWrong::WrongKind { .. }));
 }
+
+#[test]
+fn a_date_may_be_a_date_of_toml_and_a_negative_number_is_out_of_bounds() {
+    let dated = HEAD.replace("\"2026-02-03\"", "2026-02-03");
+    assert_eq!(Policy::from_toml(&dated).unwrap().date, "2026-02-03");
+    let refused = with("temperature_high_celsius = -37.5").unwrap_err();
+    assert!(matches!(
+        refused.wrong,
+        PolicyWrong::OutOfBounds { given: -375, .. }
+    ));
+}

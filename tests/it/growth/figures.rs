@@ -181,3 +181,35 @@ fn a_clothed_weight_counts_as_since_only_after_the_bare_one() {
     assert!(since(&[super::weighed(70, 3300), clothed(71)]).is_some());
     assert!(since(&[clothed(69), super::weighed(70, 3300)]).is_none());
 }
+
+#[test]
+fn a_gain_is_taken_over_72_hours_at_most_where_it_can_be_and_its_spread_holds_the_step() {
+    use super::{hours, weighed};
+    let three = [weighed(100, 3300), weighed(124, 3310), weighed(172, 3370)];
+    assert_eq!(feedside::growth::gain(&three).unwrap().from, hours(100));
+    // 50 g steps: 38.8 g of rounding and 14 g of handling are 41.3 g.
+    let coarse = |at, grams| {
+        let (at, mut it) = weighed(at, grams);
+        it.step = Some(feedside::record::ScaleStep::new(50).unwrap());
+        (at, it)
+    };
+    let it = feedside::growth::gain(&[coarse(100, 3300), coarse(124, 3360)]).unwrap();
+    assert_eq!((it.per_day, it.low, it.high), (60, 18, 102));
+}
+
+#[test]
+fn the_weight_before_a_feed_counts_for_the_one_up_to_three_hours_after() {
+    use feedside::record::WeighingMoment::{AfterFeed, BeforeFeed};
+    let counting = |after| {
+        let all = [
+            super::weighed_as(70, 3300, BeforeFeed, false),
+            super::weighed_as(after, 3350, AfterFeed, false),
+        ];
+        let growth = feedside::growth::of(&super::pair(), &all, super::hours(90));
+        i64::from(growth.weight.unwrap().grams)
+    };
+    assert_eq!(
+        (counting(72), counting(73), counting(74)),
+        (3300, 3300, 3350)
+    );
+}

@@ -359,3 +359,20 @@ fn the_figures_have_z_and_test_weighings_as_plain_numbers() {
     );
     assert_eq!(test["below_resolution"], false);
 }
+
+#[test]
+fn a_weight_at_birth_or_just_now_is_taken_and_yes_is_yes() {
+    let text = r#"{
+      "pair": { "birth": "2026-03-01T12:00:00+00:00", "sex": "male" },
+      "weighings": [
+        { "at": "2026-03-01T12:00:00+00:00", "grams": 3500, "clothed": true },
+        { "at": "2026-03-04T12:00:00+00:00", "grams": 3300 }
+      ],
+      "last_day": { "sleepy": true },
+      "at": "2026-03-04T12:00:00+00:00"
+    }"#;
+    let file = read(text.as_bytes(), hours(0)).unwrap();
+    let clothed: Vec<bool> = file.weighings.iter().map(|it| it.1.clothed).collect();
+    assert_eq!(clothed, [true, false]);
+    assert_eq!(file.last_day.unwrap().sleepy, Some(true));
+}
