@@ -1,1 +1,1 @@
-SELECT 1 FROM delivery WHERE place = ?1 AND record = ?2 AND state = 'sent'
+SELECT record FROM delivery WHERE place = ?1 AND record = ?2 AND state = 'sent'
