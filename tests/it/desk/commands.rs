@@ -324,7 +324,11 @@ fn after_a_silence_a_cut_code_and_what_is_missing_are_told() {
     parts.extend(pieces[2..].iter().cloned());
     let (mut out, mut err) = (Vec::new(), Vec::new());
     let given = ["feedside-desk", "--lang", "en", "--data"].map(OsString::from);
-    let given = given.into_iter().chain([data.into(), "listen".into()]);
+    let server = inbox(&data);
+    let given = given
+        .into_iter()
+        .chain([data.into(), "listen".into()])
+        .chain(server);
     let code = run(
         given,
         &mut World {
