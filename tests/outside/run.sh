@@ -6,7 +6,8 @@
 #
 # OUT_DIR: where to work, by default target/outside. PROGRAM_DIR: where feedside, feedside-desk and
 # the examples lie; without it they are built. VENV and NODE_MODULES name the Python
-# environment and the npm folder (by default in OUT_DIR); KILLS how often the app is killed (200).
+# environment and the npm folder (by default in OUT_DIR); KILLS how often the app is killed (200);
+# SCANS how many records are scanned while the desk is killed (500).
 set -euo pipefail
 
 work="${1:-$(dirname "$0")/../../target/outside}"
@@ -21,7 +22,8 @@ python="$venv/bin/python"
 here=tests/outside
 
 if [ -z "$programs" ]; then
-    cargo build --quiet --locked --bins --example sealed_sample --example many_records
+    cargo build --quiet --locked --bins \
+        --example sealed_sample --example sealed_many --example many_records
     programs="${CARGO_TARGET_DIR:-target}/debug"
 fi
 
@@ -35,6 +37,9 @@ echo "== codes"
 
 echo "== the desk, once more"
 "$python" "$here/listen_again.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
+
+echo "== a scanner on a keyboard and on a serial port"
+"$python" "$here/scanner_lines.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
 
 echo "== every keyboard layout"
 "$python" "$here/layouts.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
@@ -59,5 +64,8 @@ echo "== files for the commands"
 
 echo "== killed while taps come in"
 "$python" "$here/kill_taps.py" "$programs/feedside" "${KILLS:-200}"
+
+echo "== the desk, killed while a scanner types"
+"$python" "$here/kill_desk.py" "$programs/feedside-desk" "$programs/examples/sealed_many" "${SCANS:-500}"
 
 echo "== outside checks done"

@@ -24,8 +24,7 @@ impl Hand<'_, '_> {
                 self.words.say_with("desk-ready-serial", &port)
             }
         };
-        self.line(&ready)?;
-        self.hear(desk, line, false)?;
+        self.hear(desk, line, &ready, false)?;
         self.missing(desk);
         if 0 < self.kept {
             // A bad scan on the way to a record that is safe is no failure.
@@ -34,24 +33,27 @@ impl Hand<'_, '_> {
         Ok(())
     }
 
-    /// Hears until the input ends, or until a test code was heard; whether one was.
+    /// Says that it is ready once it is, and hears until the input ends, or until a test code was
+    /// heard; whether one was.
     pub(super) fn hear(
         &mut self,
         desk: &mut Desk,
         line: &Line,
+        ready: &str,
         until_test: bool,
     ) -> Result<bool, DeskError> {
-        let mut port = line.serial.as_ref().map(|port| {
+        let port = line.serial.as_ref().map(|port| {
             let opened = serial(port, line.baud).map(Patient::new);
             opened.map_err(|_| DeskError::NoSerial {
                 port: port.to_string_lossy().into_owned(),
             })
         });
-        let mut port = port.take().transpose()?;
+        let mut port = port.transpose()?;
         let keyboard = match port {
             None => (self.world.keyboard)(),
             Some(_) => None,
         };
+        self.line(ready)?;
         let mut bytes = Vec::new();
         let mut silences = 0;
         let mut is_test = false;

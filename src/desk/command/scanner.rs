@@ -52,8 +52,7 @@ impl Hand<'_, '_> {
 
     fn test(&mut self, desk: &mut Desk, line: &Line) -> Result<(), DeskError> {
         let scan = self.words.say("desk-scanner-scan");
-        self.line(&scan)?;
-        if self.hear(desk, line, true)? {
+        if self.hear(desk, line, &scan, true)? {
             Ok(())
         } else {
             Err(DeskError::NoTestCode)
