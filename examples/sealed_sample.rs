@@ -12,9 +12,7 @@ fn main() {
     let (tablet, desk, fresh) = (sample::tablet(), sample::desk(), sample::fresh(1));
     let handed = sample::ordinary(4, true);
     let packed = pack(&handed, &tablet, &desk.public(), &fresh, VersionCap::V20).unwrap();
-    // Bytes 4 to 20 of the random ones are the receipt's secret.
-    let secret: [u8; 16] = std::array::from_fn(|at| 31 + 4 + at as u8);
-    let content = cbor::to_bytes(&wire::to_wire(&handed, &secret).unwrap()).unwrap();
+    let content = cbor::to_bytes(&wire::to_wire(&handed).unwrap()).unwrap();
     let entries = handed.visit.journal.entries();
     let taps = entries.iter().filter(|entry| entry.what.is_tap()).count();
     let sample = serde_json::json!({

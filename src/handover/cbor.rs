@@ -30,6 +30,21 @@ pub enum Item {
     Map(Vec<(Item, Item)>),
 }
 
+/// The kind alone: a value may hold a person's words.
+impl std::fmt::Debug for Item {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            Self::Null => f.write_str("Null"),
+            Self::Bool(_) => f.write_str("Bool(…)"),
+            Self::Int(_) => f.write_str("Int(…)"),
+            Self::Bytes(bytes) => write!(f, "Bytes({})", bytes.len()),
+            Self::Text(text) => write!(f, "Text({})", text.len()),
+            Self::List(items) => write!(f, "List({})", items.len()),
+            Self::Map(pairs) => write!(f, "Map({})", pairs.len()),
+        }
+    }
+}
+
 /// Writes a value. The same value always gives the same bytes.
 ///
 /// # Errors

@@ -7,21 +7,17 @@ use zeroize::{Zeroize, ZeroizeOnDrop};
 pub struct Fresh {
     /// The transfer's number, the same in each of its pieces.
     pub(super) transfer: u32,
-    /// The secret inside the record from which the receipt is made.
-    pub(super) receipt_secret: [u8; 16],
     /// What the sender's one-time key is derived from.
     pub(super) ephemeral_seed: [u8; 32],
 }
 
 impl Fresh {
-    /// From 64 random bytes; the last twelve are not used yet.
+    /// From 64 random bytes; those between the number and the seed, and the last ones, are not used.
     pub fn from_random(mut bytes: [u8; 64]) -> Self {
         let mut fresh = Self {
             transfer: u32::from_be_bytes([bytes[0], bytes[1], bytes[2], bytes[3]]),
-            receipt_secret: [0; 16],
             ephemeral_seed: [0; 32],
         };
-        fresh.receipt_secret.copy_from_slice(&bytes[4..20]);
         fresh.ephemeral_seed.copy_from_slice(&bytes[20..52]);
         bytes.zeroize();
         fresh

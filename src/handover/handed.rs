@@ -3,7 +3,9 @@
 //!
 //! Computed numbers are plain rows here: this room knows no rhythm and no rules.
 
-use crate::record::{At, Coded, Journal, Pair, PolicyMark, RecordError, Visit};
+use std::collections::BTreeSet;
+
+use crate::record::{At, Coded, Entry, Journal, Pair, PolicyMark, RecordError, Visit, WallTime};
 
 /// One phase of a feed as computed on the tablet.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -114,45 +116,147 @@ pub struct Handed {
     pub rule_versions: [String; 3],
 }
 
-/// Times of tables in a record without single taps are rounded to this: what a hand and an eye can
-/// tell, and a third less to scan.
-const TABLE_STEP_MS: u64 = 100;
+/// What numbers are rounded to in a record without single taps: finer than a hand and an eye can
+/// tell, and half to scan. Times of entries.
+const ENTRY_STEP_MS: u64 = 1_000;
+/// Times of all entries and tables in a record with single taps: a hand is unsteady by 30 to 60 ms,
+/// and a touch is told to about 10.
+const TAP_STEP_MS: u64 = 10;
+/// Times of runs and phases.
+const TABLE_STEP_MS: u64 = 200;
+/// Probabilities of phases, in per cent.
+const PERCENT_STEP: u8 = 5;
+/// Rates a minute, in hundredths: whole sucks.
+const PER_MIN_STEP: u32 = 100;
+/// Sucks a swallow, in hundredths: tenths.
+const PER_SWALLOW_STEP: u32 = 10;
+/// The two clocks are read one after the other; a difference so small between them says nothing.
+const CLOCKS_APART_MS: u64 = 50;
+
+fn rounded(at: At, step_ms: u64) -> At {
+    At::ms(at.as_ms().saturating_add(step_ms / 2) / step_ms * step_ms)
+}
 
 impl FeedTable {
-    /// The same table with its times rounded to tenths of a second. Counts and rates stay.
-    fn rounded(&self) -> Self {
+    /// The same table with its times rounded as those of taps are. A run ends one millisecond
+    /// behind its last suck, and stays so.
+    fn rounded_with_taps(&self) -> Self {
+        let ends: BTreeSet<At> = self.runs.iter().map(|row| row.to).collect();
         let round = |at: At| {
-            At::ms(at.as_ms().saturating_add(TABLE_STEP_MS / 2) / TABLE_STEP_MS * TABLE_STEP_MS)
+            if ends.contains(&at) {
+                rounded(at.minus_ms(1), TAP_STEP_MS).plus_ms(1)
+            } else {
+                rounded(at, TAP_STEP_MS)
+            }
         };
-        let mut rounded = self.clone();
-        rounded.first_flow = rounded.first_flow.map(round);
-        for row in &mut rounded.phases {
+        let mut less = self.clone();
+        less.first_flow = less.first_flow.map(round);
+        for row in &mut less.phases {
             (row.from, row.to) = (round(row.from), round(row.to));
         }
-        for row in &mut rounded.runs {
+        for row in &mut less.runs {
             (row.from, row.to) = (round(row.from), round(row.to));
         }
-        rounded
+        less
+    }
+
+    /// The same table with its times, probabilities and rates rounded. Counts stay.
+    fn rounded(&self) -> Self {
+        let round = |at| rounded(at, TABLE_STEP_MS);
+        let mut less = self.clone();
+        less.watched_ms = round(At::ms(less.watched_ms)).as_ms();
+        less.first_flow = less.first_flow.map(round);
+        for row in &mut less.phases {
+            (row.from, row.to) = (round(row.from), round(row.to));
+            row.percent =
+                row.percent.saturating_add(PERCENT_STEP / 2) / PERCENT_STEP * PERCENT_STEP;
+        }
+        for row in &mut less.runs {
+            (row.from, row.to) = (round(row.from), round(row.to));
+        }
+        for row in &mut less.rates {
+            let step = if row.per_min {
+                PER_MIN_STEP
+            } else {
+                PER_SWALLOW_STEP
+            };
+            let round = |it: u32| it.saturating_add(step / 2) / step * step;
+            row.hundredths = row.hundredths.map(round);
+        }
+        less
+    }
+}
+
+/// Brings the wall times of entries to one distance from the visit's own clock, as long as they
+/// are nearly there. A clock that was set in between stays told.
+struct Walls {
+    began: WallTime,
+    apart_ms: i64,
+    offset_min: i16,
+}
+
+impl Walls {
+    const fn of(began: WallTime) -> Self {
+        Self {
+            began,
+            apart_ms: 0,
+            offset_min: began.offset_min(),
+        }
+    }
+
+    fn settle(&mut self, entry: &mut Entry, at: At) -> Result<(), RecordError> {
+        let own = |at: At| self.began.utc_ms().saturating_add_unsigned(at.as_ms());
+        let apart_ms = entry.wall.utc_ms().saturating_sub(own(entry.at));
+        if CLOCKS_APART_MS < apart_ms.abs_diff(self.apart_ms)
+            || entry.wall.offset_min() != self.offset_min
+        {
+            (self.apart_ms, self.offset_min) = (apart_ms, entry.wall.offset_min());
+        }
+        let utc_ms = own(at).saturating_add(self.apart_ms);
+        (entry.at, entry.wall) = (at, WallTime::new(utc_ms, self.offset_min)?);
+        Ok(())
     }
 }
 
 impl Handed {
-    /// The whole clinical record without the single taps, with the times of its tables rounded to
-    /// tenths of a second: what fits the fewest codes. All other entries keep number and time.
+    /// What goes into the codes of this record: without the single taps unless they are wanted,
+    /// and without what only tells of showing and receipts. Numbers stay. Differences between the
+    /// two clocks that say nothing are taken out. With the taps, times are rounded to hundredths of
+    /// a second; without, times of entries are rounded to
+    /// seconds, those of runs and phases to fifths of a second, probabilities to fives and rates to
+    /// whole sucks a minute: the whole clinical record, in the fewest codes.
     ///
     /// # Errors
     /// Never for a journal that was checked.
-    pub fn without_taps(&self) -> Result<Self, RecordError> {
-        let others = self
+    pub fn for_codes(&self, taps: bool) -> Result<Self, RecordError> {
+        let mut walls = Walls::of(self.visit.began);
+        let picked = self
             .visit
             .journal
             .entries()
             .iter()
-            .filter(|entry| !entry.what.is_tap());
+            .filter(|entry| !entry.what.is_after_signing() && (taps || !entry.what.is_tap()))
+            .map(|entry| {
+                let mut entry = entry.clone();
+                let at = rounded(entry.at, if taps { TAP_STEP_MS } else { ENTRY_STEP_MS });
+                walls.settle(&mut entry, at)?;
+                Ok(entry)
+            })
+            .collect::<Result<Vec<_>, RecordError>>()?;
         let mut less = self.clone();
-        less.visit.journal = Journal::picked(others.cloned())?;
-        less.taps = false;
-        less.feeds = self.feeds.iter().map(FeedTable::rounded).collect();
+        less.visit.journal = Journal::picked(picked)?;
+        less.taps = taps && self.taps;
+        less.feeds = self
+            .feeds
+            .iter()
+            .map(|table| {
+                if taps {
+                    table.rounded_with_taps()
+                } else {
+                    table.rounded()
+                }
+            })
+            .collect();
         Ok(less)
     }
 }

@@ -12,7 +12,7 @@ pub const INFLATED_BYTES_MOST: usize = 400_000;
 /// The deepest nesting of lists and maps.
 pub const DEPTH_MOST: usize = 8;
 /// The most values in one record, all lists and maps counted.
-pub const ITEMS_MOST: usize = 100_000;
+pub const ITEMS_MOST: usize = 200_000;
 /// The most entries of one journal.
 pub const ENTRIES_MOST: u64 = 40_000;
 /// The most rows of one table.

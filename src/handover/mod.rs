@@ -1,11 +1,12 @@
 //! From a signed visit to sealed codes and back, one stage a file; and the receipt.
 //!
-//! visit -> wire form -> CBOR -> DEFLATE -> COSE_Sign1 -> HPKE seal -> pieces -> digits -> QR.
+//! visit -> wire form -> CBOR -> coding (range coder or DEFLATE) -> COSE_Sign1 -> HPKE seal -> pieces -> digits -> QR.
 //! Knows only `record`. Keys, randomness and time are given to it; no disk, no words, no SQLite.
 
 mod handed;
 
 pub mod cbor;
+pub mod coding;
 pub mod deflate;
 pub mod dictionary;
 pub mod digits;
@@ -17,7 +18,7 @@ pub mod qr;
 pub mod read_back;
 pub mod seal;
 pub mod sign;
-mod stream;
+pub mod squeeze;
 pub mod test_code;
 pub mod wire;
 

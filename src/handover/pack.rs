@@ -2,10 +2,9 @@
 
 use sha2::{Digest, Sha256};
 
-use super::limit::INFLATED_BYTES_MOST;
 use super::{
     Code, DeskKeyPair, DeskPublic, Fresh, Handed, HandoverError, Kid, Receipt, TabletKey,
-    TabletPublic, VersionCap, cbor, deflate, digits, pieces, qr, read_back, seal, sign, wire,
+    TabletPublic, VersionCap, coding, digits, pieces, qr, read_back, seal, sign,
 };
 
 /// A record ready to be shown.
@@ -54,9 +53,8 @@ pub fn pack(
     fresh: &Fresh,
     cap: VersionCap,
 ) -> Result<Packed, HandoverError> {
-    let content = content(handed, fresh)?;
-    let signed = sign::sign(deflate::deflate(&content)?, tablet, &desk.kid())?;
-    let sealed = seal::seal(&signed, desk, &fresh.ephemeral_seed)?;
+    let signed = sign::sign(coding::pack(handed)?, tablet, &desk.kid())?;
+    let (sealed, secret) = seal::seal(&sign::shorten(&signed)?, desk, &fresh.ephemeral_seed)?;
 
     let version = qr::version_for(sealed.len(), cap);
     let cut = pieces::cut(&sealed, fresh.transfer, qr::payload_most(version))?;
@@ -73,23 +71,9 @@ pub fn pack(
         pieces: texts,
         codes,
         transfer: fresh.transfer,
-        receipt: Receipt::of(&fresh.receipt_secret, &sealed),
+        receipt: Receipt::of(&secret, &sealed),
         sealed,
     })
-}
-
-/// The CBOR of a record, read back to the same record.
-fn content(handed: &Handed, fresh: &Fresh) -> Result<Vec<u8>, HandoverError> {
-    let content = cbor::to_bytes(&wire::to_wire(handed, &fresh.receipt_secret)?)?;
-    if INFLATED_BYTES_MOST < content.len() {
-        return Err(HandoverError::TooLarge);
-    }
-    let (back, secret) = wire::of_wire(cbor::from_bytes(&content)?)?;
-    if back == *handed && secret == fresh.receipt_secret {
-        Ok(content)
-    } else {
-        Err(HandoverError::NotReadable)
-    }
 }
 
 /// Opens a sealed record with the desk's keys, new and old, and the tablets enrolled there.
@@ -102,10 +86,10 @@ pub fn open(
     desks: &[DeskKeyPair],
     tablets: &dyn Fn(&Kid) -> Option<TabletPublic>,
 ) -> Result<Opened, HandoverError> {
-    let (signed, desk) = seal::open(sealed, desks)?;
+    let (short, desk, secret) = seal::open(sealed, desks)?;
+    let signed = sign::lengthen(&short)?;
     let (packed, tablet) = sign::verify(&signed, tablets, &desk)?;
-    let content = deflate::inflate(&packed)?;
-    let (handed, secret) = wire::of_wire(cbor::from_bytes(&content)?)?;
+    let handed = coding::unpack(&packed)?;
     Ok(Opened {
         handed,
         receipt: Receipt::of(&secret, sealed),

@@ -1,9 +1,11 @@
 //! Signed bytes to a sealed record for one desk, and back: HPKE in base mode (RFC 9180) with
-//! X25519, HKDF-SHA256 and ChaCha20-Poly1305, carried as a COSE_Encrypt0 (RFC 9052) behind one
-//! byte of format version.
+//! X25519, HKDF-SHA256 and ChaCha20-Poly1305.
 //!
-//! The wrapper is written by hand: the COSE numbers for HPKE are still a draft
-//! (draft-ietf-cose-hpke), and the version byte outside lets them change.
+//! A sealed record is one byte of format version, the id of the desk's key (8 bytes), the
+//! encapsulated key (32), and the ciphertext. The seal also covers the COSE Enc_structure (RFC
+//! 9052) that a COSE_Encrypt0 with these values would have; what is the same in every record is not
+//! sent. The COSE numbers for HPKE are still a draft (draft-ietf-cose-hpke), and the version byte
+//! lets them change.
 
 use std::convert::Infallible;
 
@@ -11,7 +13,7 @@ use hpke::aead::ChaCha20Poly1305;
 use hpke::kdf::HkdfSha256;
 use hpke::kem::X25519HkdfSha256;
 use hpke::{Deserializable, OpModeR, OpModeS, Serializable};
-use minicbor::{Decoder, Encoder};
+use minicbor::Encoder;
 use rand::SeedableRng;
 use rand::rand_core::{TryCryptoRng, TryRng};
 use rand_chacha::ChaCha20Rng;
@@ -20,13 +22,11 @@ use super::limit::SEALED_BYTES_MOST;
 use super::{DeskKeyPair, DeskPublic, HandoverError, Kid};
 
 /// The format version, the first byte of a sealed record.
-pub const SEAL_VERSION: u8 = 1;
+pub const SEAL_VERSION: u8 = 2;
 
-/// COSE header parameters: algorithm and key id (RFC 9052, 3.1), and the encapsulated key
-/// (draft-ietf-cose-hpke).
+/// COSE header parameters: algorithm and key id (RFC 9052, 3.1).
 const ALG: i64 = 1;
 const KEY_ID: i64 = 4;
-const ENCAPSULATED_KEY: i64 = -4;
 /// HPKE-4 of draft-ietf-cose-hpke: X25519, HKDF-SHA256, ChaCha20-Poly1305.
 const HPKE_4: i64 = 42;
 /// What HPKE calls `info`.
@@ -34,7 +34,16 @@ const INFO: &[u8] = b"feedside record";
 
 type EncappedKey = <X25519HkdfSha256 as hpke::Kem>::EncappedKey;
 
-/// Seals bytes to a desk; the one-time key is derived from the seed.
+/// Bytes of the receipt's secret.
+const SECRET_BYTES: usize = 16;
+/// What the receipt's secret is exported for (RFC 9180, 5.3).
+const RECEIPT: &[u8] = b"feedside receipt";
+
+/// The secret that the receipt is made from: both ends of the seal know it, nobody else.
+pub type ReceiptSecret = zeroize::Zeroizing<[u8; SECRET_BYTES]>;
+
+/// Seals bytes to a desk; the one-time key is derived from the seed. With them the secret that the
+/// receipt is made from.
 ///
 /// # Errors
 /// [`HandoverError::KeyUnusable`] for a desk key that gives no secret.
@@ -42,19 +51,36 @@ pub fn seal(
     signed: &[u8],
     desk: &DeskPublic,
     ephemeral_seed: &[u8; 32],
-) -> Result<Vec<u8>, HandoverError> {
+) -> Result<(Vec<u8>, ReceiptSecret), HandoverError> {
     let protected = protected(&desk.kid());
     let aad = enc_structure(&protected);
-    let (encapsulated, ciphertext) = seal_with(desk, ephemeral_seed, INFO, &aad, signed)?;
-    Ok(layout(&protected, &encapsulated, &ciphertext))
+    let (encapsulated, mut context) = sender(desk, ephemeral_seed, INFO)?;
+    let unusable = |_| HandoverError::KeyUnusable;
+    let ciphertext = context.seal(signed, &aad).map_err(unusable)?;
+    let mut secret = ReceiptSecret::default();
+    context
+        .export(RECEIPT, secret.as_mut_slice())
+        .map_err(unusable)?;
+    let sealed = [
+        &[SEAL_VERSION],
+        desk.kid().as_bytes().as_slice(),
+        &encapsulated,
+        &ciphertext,
+    ]
+    .concat();
+    Ok((sealed, secret))
 }
 
-/// Opens a sealed record with whichever of the desk's keys it was sealed to.
+/// Opens a sealed record with whichever of the desk's keys it was sealed to: the signed bytes, the
+/// key's id, and the secret that the receipt is made from.
 ///
 /// # Errors
 /// [`HandoverError::TooLarge`]; [`HandoverError::UnknownVersion`]; [`HandoverError::NotReadable`]
 /// for another layout; [`HandoverError::NotForThisDesk`]; [`HandoverError::Altered`].
-pub fn open(sealed: &[u8], desks: &[DeskKeyPair]) -> Result<(Vec<u8>, Kid), HandoverError> {
+pub fn open(
+    sealed: &[u8],
+    desks: &[DeskKeyPair],
+) -> Result<(Vec<u8>, Kid, ReceiptSecret), HandoverError> {
     if SEALED_BYTES_MOST < sealed.len() {
         return Err(HandoverError::TooLarge);
     }
@@ -65,21 +91,47 @@ pub fn open(sealed: &[u8], desks: &[DeskKeyPair]) -> Result<(Vec<u8>, Kid), Hand
     }
     let parts = parse(&sealed[1..]).ok_or(HandoverError::NotReadable)?;
     let protected = protected(&parts.desk);
-    if layout(&protected, &parts.encapsulated, parts.ciphertext) != sealed {
-        return Err(HandoverError::NotReadable);
-    }
     let desk = desks
         .iter()
         .find(|desk| desk.public().kid() == parts.desk)
         .ok_or(HandoverError::NotForThisDesk { desk: parts.desk })?;
-    let signed = open_with(
-        desk,
-        &parts.encapsulated,
-        INFO,
-        &enc_structure(&protected),
-        parts.ciphertext,
-    )?;
-    Ok((signed, parts.desk))
+    let altered = |_| HandoverError::Altered;
+    let mut context = receiver(desk, &parts.encapsulated, INFO)?;
+    let signed = context
+        .open(parts.ciphertext, &enc_structure(&protected))
+        .map_err(altered)?;
+    let mut secret = ReceiptSecret::default();
+    context
+        .export(RECEIPT, secret.as_mut_slice())
+        .map_err(altered)?;
+    Ok((signed, parts.desk, secret))
+}
+
+type Sender = hpke::aead::AeadCtxS<ChaCha20Poly1305, HkdfSha256, X25519HkdfSha256>;
+type Receiver = hpke::aead::AeadCtxR<ChaCha20Poly1305, HkdfSha256, X25519HkdfSha256>;
+
+fn sender(
+    desk: &DeskPublic,
+    ephemeral_seed: &[u8; 32],
+    info: &[u8],
+) -> Result<([u8; 32], Sender), HandoverError> {
+    let mut seed = Seed::new(ephemeral_seed);
+    let (encapsulated, context): (EncappedKey, Sender) =
+        hpke::setup_sender_with_rng(&OpModeS::Base, desk.point(), info, &mut seed)
+            .map_err(|_| HandoverError::KeyUnusable)?;
+    let mut bytes = [0; 32];
+    encapsulated.write_exact(&mut bytes);
+    Ok((bytes, context))
+}
+
+fn receiver(
+    desk: &DeskKeyPair,
+    encapsulated: &[u8; 32],
+    info: &[u8],
+) -> Result<Receiver, HandoverError> {
+    let encapsulated = EncappedKey::from_bytes(encapsulated).map_err(|_| HandoverError::Altered)?;
+    hpke::setup_receiver(&OpModeR::Base, desk.secret(), &encapsulated, info)
+        .map_err(|_| HandoverError::Altered)
 }
 
 /// HPKE alone: seals with any info and associated data; gives the encapsulated key and the
@@ -94,19 +146,11 @@ pub fn seal_with(
     aad: &[u8],
     plaintext: &[u8],
 ) -> Result<([u8; 32], Vec<u8>), HandoverError> {
-    let mut seed = Seed::new(ephemeral_seed);
-    let (encapsulated, mut context) = hpke::setup_sender_with_rng::<
-        ChaCha20Poly1305,
-        HkdfSha256,
-        X25519HkdfSha256,
-    >(&OpModeS::Base, desk.point(), info, &mut seed)
-    .map_err(|_| HandoverError::KeyUnusable)?;
+    let (encapsulated, mut context) = sender(desk, ephemeral_seed, info)?;
     let ciphertext = context
         .seal(plaintext, aad)
         .map_err(|_| HandoverError::KeyUnusable)?;
-    let mut bytes = [0; 32];
-    encapsulated.write_exact(&mut bytes);
-    Ok((bytes, ciphertext))
+    Ok((encapsulated, ciphertext))
 }
 
 /// HPKE alone: opens with any info and associated data.
@@ -120,15 +164,9 @@ pub fn open_with(
     aad: &[u8],
     ciphertext: &[u8],
 ) -> Result<Vec<u8>, HandoverError> {
-    let encapsulated = EncappedKey::from_bytes(encapsulated).map_err(|_| HandoverError::Altered)?;
-    hpke::setup_receiver::<ChaCha20Poly1305, HkdfSha256, X25519HkdfSha256>(
-        &OpModeR::Base,
-        desk.secret(),
-        &encapsulated,
-        info,
-    )
-    .and_then(|mut context| context.open(ciphertext, aad))
-    .map_err(|_| HandoverError::Altered)
+    receiver(desk, encapsulated, info)?
+        .open(ciphertext, aad)
+        .map_err(|_| HandoverError::Altered)
 }
 
 /// The protected header, as bytes.
@@ -147,17 +185,6 @@ fn enc_structure(protected: &[u8]) -> Vec<u8> {
     })
 }
 
-/// The whole sealed record.
-fn layout(protected: &[u8], encapsulated: &[u8], ciphertext: &[u8]) -> Vec<u8> {
-    let mut sealed = vec![SEAL_VERSION];
-    sealed.extend(written(|encoder| {
-        encoder.array(3)?.bytes(protected)?;
-        encoder.map(1)?.i64(ENCAPSULATED_KEY)?.bytes(encapsulated)?;
-        encoder.bytes(ciphertext)?.ok()
-    }));
-    sealed
-}
-
 type Written = Result<(), minicbor::encode::Error<Infallible>>;
 
 /// Bytes written into memory, which cannot fail.
@@ -174,22 +201,12 @@ struct Parts<'b> {
     ciphertext: &'b [u8],
 }
 
-/// Takes the wrapper apart; the caller compares it with [`layout`], so order and form of each
-/// value need no check here.
 fn parse(bytes: &[u8]) -> Option<Parts<'_>> {
-    let mut decoder = Decoder::new(bytes);
-    (decoder.array().ok()?? == 3).then_some(())?;
-    let mut header = Decoder::new(decoder.bytes().ok()?);
-    (header.map().ok()?? == 2).then_some(())?;
-    (header.i64().ok()? == ALG && header.i64().ok()? == HPKE_4).then_some(())?;
-    (header.i64().ok()? == KEY_ID).then_some(())?;
-    let desk = Kid::of(header.bytes().ok()?.try_into().ok()?);
-    (decoder.map().ok()?? == 1 && decoder.i64().ok()? == ENCAPSULATED_KEY).then_some(())?;
-    let encapsulated = decoder.bytes().ok()?.try_into().ok()?;
-    let ciphertext = decoder.bytes().ok()?;
+    let (desk, rest) = bytes.split_first_chunk()?;
+    let (encapsulated, ciphertext) = rest.split_first_chunk()?;
     Some(Parts {
-        desk,
-        encapsulated,
+        desk: Kid::of(*desk),
+        encapsulated: *encapsulated,
         ciphertext,
     })
 }

@@ -14,7 +14,7 @@ use crate::findings::Judged;
 use crate::handover::{
     DeskPublic, Fresh, Handed, HandoverError, Note, TabletKey, pack as pack_record,
 };
-use crate::record::{Journal, WallTime, to_stored};
+use crate::record::{WallTime, to_stored};
 use crate::report::{self, Computed, Facts, RuleVersions};
 use crate::words::Words;
 
@@ -52,11 +52,9 @@ pub fn pack(
     // Judged as of the signature, so that showing it again later changes nothing.
     let wall = signed.wall;
     let judged = open.judged(around.policy, wall);
-    let mut content = handed(open, &judged, around.policy.mark());
-    content.visit.journal = before_signature(&content.visit.journal);
     // Single taps stay on the tablet; their table of runs and phases goes.
-    let content = content
-        .without_taps()
+    let content = handed(open, &judged, around.policy.mark())
+        .for_codes(false)
         .map_err(|error| fault::record(&error, words).to_string())?;
     let fresh = Fresh::from_random(drawn(&content, &desk, secret));
     let packed =
@@ -88,18 +86,6 @@ pub fn facts(open: &OpenVisit, judged: &Judged, around: &Around<'_>, wall: WallT
             rule_versions: &RuleVersions::current(),
         },
     )
-}
-
-/// What was signed: entries that only tell of showing and receipts stay behind.
-fn before_signature(journal: &Journal) -> Journal {
-    Journal::picked(
-        journal
-            .entries()
-            .iter()
-            .filter(|entry| !entry.what.is_after_signing())
-            .cloned(),
-    )
-    .unwrap_or_default()
 }
 
 /// 64 bytes drawn from the content, the desk's key and the tablet's secret.

@@ -5,7 +5,7 @@ use super::base::{Cells, Value};
 use super::search;
 use crate::desk::DeskError;
 use crate::findings::Level;
-use crate::handover::{Handed, Kid, Opened, cbor, deflate, sign, wire};
+use crate::handover::{Handed, Kid, Opened, coding, sign};
 use crate::record::{Label, VisitId, WallTime};
 use crate::store::StoreError;
 
@@ -190,7 +190,7 @@ impl Inbox {
             public.into_iter().find(|public| public.kid() == *kid)
         };
         let (packed, tablet) = sign::verify(&signed, &known, &Kid::of(desk))?;
-        let (handed, _) = wire::of_wire(cbor::from_bytes(&deflate::inflate(&packed)?)?)?;
+        let handed = coding::unpack(&packed)?;
         Ok(KeptRecord {
             head,
             handed,

@@ -30,6 +30,11 @@ pub(super) fn word(word: &str) -> Item {
     )
 }
 
+/// A column of whole numbers.
+pub(super) fn ints(values: impl IntoIterator<Item = i64>) -> Item {
+    list(values.into_iter().map(Item::Int))
+}
+
 /// A list of stored words.
 pub(super) fn words<'a>(all: impl IntoIterator<Item = &'a str>) -> Item {
     list(all.into_iter().map(word))
@@ -63,6 +68,21 @@ impl Item {
         match self {
             Self::Int(value) => Ok(value),
             _ => Err(HandoverError::NotReadable),
+        }
+    }
+
+    /// A column of whole numbers.
+    pub(super) fn ints(self) -> Result<Vec<i64>, HandoverError> {
+        self.each(Item::int)
+    }
+
+    /// A column of a table of so many rows.
+    pub(super) fn column(self, rows: usize) -> Result<Vec<i64>, HandoverError> {
+        let column = self.ints()?;
+        if column.len() == rows {
+            Ok(column)
+        } else {
+            Err(HandoverError::NotReadable)
         }
     }
 

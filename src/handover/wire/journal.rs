@@ -1,7 +1,8 @@
-//! The journal on the wire: columns of numbers, times and kinds, one body an entry, and the taps.
+//! The journal on the wire: columns of kinds, bodies, times, numbers and wall times, and the taps.
 //!
 //! Bodies are the stored ones with known words as numbers. An entry that this version does not
-//! know, or whose body has something else in it, travels as it is stored.
+//! know, or whose body has something else in it, travels as it is stored. Times travel in the
+//! largest of four units that divides them all.
 
 use std::collections::BTreeSet;
 
@@ -9,28 +10,32 @@ use serde_json::Value;
 
 use super::super::cbor::Item;
 use super::super::limit::ENTRIES_MOST;
-use super::super::stream::{Reader, Writer};
 use super::super::{HandoverError, dictionary};
-use super::field::{list, word};
+use super::field::{ints, list, word};
 use super::taps::{self, KINDS, WireTap};
 use crate::record::{
     At, Entry, Journal, RecordError, StoredEntry, WallTime, What, from_stored, to_stored,
 };
 
 /// In the column of kinds: the entry travels as stored, kind and body as text.
-const AS_STORED: u64 = 0;
+const AS_STORED: i64 = 0;
+/// The key of an instant in a body; other keys are words, which are text or below zero.
+const INSTANT: i64 = 0;
+/// Milliseconds of the units that times may travel in.
+const UNITS_MS: [u64; 4] = [1_000, 100, 10, 1];
 
 pub(super) fn to_wire(journal: &Journal, began: WallTime) -> Result<Item, HandoverError> {
     let entries = journal.entries();
     if ENTRIES_MOST < entries.len() as u64 {
         return Err(HandoverError::TooLarge);
     }
-    let (mut times, mut walls, mut kinds) = Default::default();
-    let mut bodies = Vec::new();
+    let divides = |unit_ms: &u64| entries.iter().all(|it| it.at.as_ms() % unit_ms == 0);
+    let unit_ms = UNITS_MS.into_iter().find(divides).unwrap_or(1);
+    let (mut kinds, mut bodies, mut times, mut seqs) =
+        <(Vec<_>, Vec<_>, Vec<_>, Vec<_>)>::default();
     let mut tapped = Vec::new();
-    let mut others = BTreeSet::new();
+    let mut untapped = BTreeSet::new();
     let mut last = (0u32, 0u64);
-    put_walls(&mut walls, entries, began);
     for entry in entries {
         let stored = to_stored(entry)?;
         if entry.what.is_tap()
@@ -38,62 +43,75 @@ pub(super) fn to_wire(journal: &Journal, began: WallTime) -> Result<Item, Handov
         {
             tapped.push(WireTap {
                 seq: stored.seq,
-                at_ms: stored.at_ms,
+                at: stored.at_ms / unit_ms,
                 kind,
             });
             continue;
         }
-        others.insert(stored.seq);
-        let times: &mut Writer = &mut times;
-        times.number(u64::from(stored.seq.wrapping_sub(last.0)));
-        times.signed(stored.at_ms.wrapping_sub(last.1) as i64);
-        last = (stored.seq, stored.at_ms);
-        put_body(&mut kinds, &mut bodies, entry, stored);
+        untapped.insert(stored.seq);
+        seqs.push(i64::from(stored.seq) - i64::from(last.0) - 1);
+        times.push((stored.at_ms / unit_ms).wrapping_sub(last.1) as i64);
+        last = (stored.seq, stored.at_ms / unit_ms);
+        let (kind, body) = to_body(entry, stored);
+        kinds.push(kind);
+        bodies.push(body);
     }
     Ok(list([
-        Item::Bytes(times.finish()),
-        Item::Bytes(walls.finish()),
-        Item::Bytes(kinds.finish()),
+        Item::Int(unit_ms as i64),
+        ints(kinds),
         Item::List(bodies),
-        taps::to_wire(&tapped, &others),
+        ints(times),
+        ints(seqs),
+        put_walls(entries, began),
+        taps::to_wire(&tapped, &untapped),
     ]))
 }
 
 pub(super) fn of_wire(item: Item, began: WallTime) -> Result<Journal, HandoverError> {
-    let [times, walls, kinds, bodies, tapped] = item.array()?;
-    let (times, walls, kinds) = (times.bytes()?, walls.bytes()?, kinds.bytes()?);
-    let (mut times, mut kinds) = (Reader::new(&times), Reader::new(&kinds));
-    let mut bodies = bodies.list()?.into_iter();
+    let [unit, kinds, bodies, times, seqs, walls, tapped] = item.array()?;
+    let unit_ms = unit.small()?;
+    if !UNITS_MS.contains(&unit_ms) {
+        return Err(HandoverError::NotReadable);
+    }
+    let kinds = kinds.ints()?;
+    let rows = kinds.len();
+    if ENTRIES_MOST < rows as u64 {
+        return Err(HandoverError::TooLarge);
+    }
+    let (times, seqs, bodies) = (times.column(rows)?, seqs.column(rows)?, bodies.list()?);
+    if bodies.len() != rows {
+        return Err(HandoverError::NotReadable);
+    }
     let mut stored = Vec::new();
     let mut others = BTreeSet::new();
-    let mut last = (0u32, 0u64);
-    while times.end().is_err() {
-        let seq = last.0.wrapping_add(times.small()?);
-        let at_ms = last.1.wrapping_add(times.signed()? as u64);
-        last = (seq, at_ms);
-        let (kind, body, as_stored) = take_body(&mut kinds, &mut bodies)?;
+    let mut last = (0i64, 0u64);
+    for (row, body) in bodies.into_iter().enumerate() {
+        let seq = seqs[row]
+            .checked_add(1)
+            .and_then(|it| it.checked_add(last.0));
+        let seq = seq.ok_or(HandoverError::NotReadable)?;
+        last = (seq, last.1.wrapping_add(times[row] as u64));
+        let seq = u32::try_from(seq).map_err(|_| HandoverError::NotReadable)?;
         others.insert(seq);
-        stored.push((blank(seq, at_ms, kind, body), as_stored));
-        if ENTRIES_MOST < stored.len() as u64 {
-            return Err(HandoverError::TooLarge);
-        }
-    }
-    kinds.end()?;
-    if bodies.next().is_some() {
-        return Err(HandoverError::NotReadable);
+        let at_ms = last.1.wrapping_mul(unit_ms);
+        stored.push((
+            blank(seq, at_ms, String::new(), String::new()),
+            Some((kinds[row], body)),
+        ));
     }
     for tap in taps::of_wire(tapped, &others)? {
         let kind = KINDS[tap.kind].to_owned();
-        stored.push((
-            blank(tap.seq, tap.at_ms, kind, Value::Null.to_string()),
-            false,
-        ));
+        let at_ms = tap.at.wrapping_mul(unit_ms);
+        stored.push((blank(tap.seq, at_ms, kind, Value::Null.to_string()), None));
     }
     stored.sort_by_key(|(entry, _)| entry.seq);
-    take_walls(&walls, &mut stored, began)?;
+    take_walls(walls, &mut stored, began)?;
     let entries = stored
         .into_iter()
-        .map(|(stored, as_stored)| read(&stored, as_stored))
+        .map(|(stored, told)| match told {
+            Some((kind, body)) => of_body(stored, kind, body),
+            None => Ok(from_stored(&stored)?),
+        })
         .collect::<Result<Vec<_>, _>>()?;
     Ok(Journal::picked(entries)?)
 }
@@ -110,26 +128,11 @@ fn blank(seq: u32, at_ms: u64, kind: String, body: String) -> StoredEntry {
     }
 }
 
-/// Reads one entry; one that travelled as stored stays whole even where its body is odd.
-fn read(stored: &StoredEntry, as_stored: bool) -> Result<Entry, HandoverError> {
-    match from_stored(stored) {
-        Err(RecordError::Unreadable { .. }) if as_stored => Ok(Entry {
-            seq: stored.seq,
-            at: At::ms(stored.at_ms),
-            wall: WallTime::new(stored.utc_ms, stored.offset_min)?,
-            what: What::Unknown {
-                kind: stored.kind.clone(),
-                body: stored.body.clone(),
-            },
-            newer: None,
-        }),
-        other => Ok(other?),
-    }
-}
-
-/// The wall clock as its distance from the visit's own clock, as runs of equal distance.
-fn put_walls(writer: &mut Writer, entries: &[Entry], began: WallTime) {
+/// The wall clock as its distance from the visit's own clock: for each run of equal distance how
+/// many entries, the change of the distance, and the change of the offset.
+fn put_walls(entries: &[Entry], began: WallTime) -> Item {
     let mut last = (0i64, i64::from(began.offset_min()));
+    let mut column = Vec::new();
     let mut rest = entries;
     while let Some(first) = rest.first() {
         let here = distance(first, began);
@@ -137,12 +140,11 @@ fn put_walls(writer: &mut Writer, entries: &[Entry], began: WallTime) {
             .iter()
             .take_while(|entry| distance(entry, began) == here)
             .count();
-        writer.number(run as u64);
-        writer.signed(here.0.wrapping_sub(last.0));
-        writer.signed(here.1 - last.1);
+        column.extend([run as i64, here.0.wrapping_sub(last.0), here.1 - last.1]);
         last = here;
         rest = &rest[run..];
     }
+    ints(column)
 }
 
 fn distance(entry: &Entry, began: WallTime) -> (i64, i64) {
@@ -153,21 +155,22 @@ fn distance(entry: &Entry, began: WallTime) -> (i64, i64) {
     )
 }
 
-fn take_walls(
-    bytes: &[u8],
-    stored: &mut [(StoredEntry, bool)],
+fn take_walls<T>(
+    item: Item,
+    stored: &mut [(StoredEntry, T)],
     began: WallTime,
 ) -> Result<(), HandoverError> {
-    let mut reader = Reader::new(bytes);
+    let column = item.ints()?;
     let mut last = (0i64, i64::from(began.offset_min()));
     let mut rest = stored;
-    while !rest.is_empty() {
-        let run: usize = reader.small()?;
+    let (runs, odd) = column.as_chunks::<3>();
+    for [run, step_ms, step_min] in runs {
+        let run = usize::try_from(*run).unwrap_or(0);
         if run == 0 || rest.len() < run {
             return Err(HandoverError::NotReadable);
         }
-        last.0 = last.0.wrapping_add(reader.signed()?);
-        last.1 = last.1.wrapping_add(reader.signed()?);
+        last.0 = last.0.wrapping_add(*step_ms);
+        last.1 = last.1.wrapping_add(*step_min);
         let (now, later) = rest.split_at_mut(run);
         for (entry, _) in now {
             entry.utc_ms = began
@@ -178,101 +181,122 @@ fn take_walls(
         }
         rest = later;
     }
-    reader.end()
+    if rest.is_empty() && odd.is_empty() {
+        Ok(())
+    } else {
+        Err(HandoverError::NotReadable)
+    }
 }
 
-fn put_body(kinds: &mut Writer, bodies: &mut Vec<Item>, entry: &Entry, stored: StoredEntry) {
+/// The number of a kind and its body.
+fn to_body(entry: &Entry, stored: StoredEntry) -> (i64, Item) {
     let whole = matches!(entry.what, What::Unknown { .. }) || entry.newer.is_some();
     let compact = dictionary::number(&stored.kind).filter(|_| !whole).zip(
         serde_json::from_str(&stored.body)
             .ok()
-            .and_then(|body| to_item(&body)),
+            .and_then(|body| to_item(&body, entry.wall)),
     );
     match compact {
-        Some((number, body)) => {
-            kinds.number(u64::from(number) + 1);
-            bodies.push(body);
-        }
-        None => {
-            kinds.number(AS_STORED);
-            bodies.push(list([Item::Text(stored.kind), Item::Text(stored.body)]));
-        }
+        Some((number, body)) => (i64::from(number) + 1, body),
+        None => (
+            AS_STORED,
+            list([Item::Text(stored.kind), Item::Text(stored.body)]),
+        ),
     }
 }
 
-/// Kind, body as stored, and whether it travelled as stored.
-fn take_body(
-    kinds: &mut Reader<'_>,
-    bodies: &mut impl Iterator<Item = Item>,
-) -> Result<(String, String, bool), HandoverError> {
-    let body = bodies.next().ok_or(HandoverError::NotReadable)?;
-    match kinds.number()? {
-        AS_STORED => {
-            let [kind, body] = body.array()?;
-            Ok((kind.text()?, body.text()?, true))
-        }
-        number => {
-            let kind = u16::try_from(number - 1)
-                .ok()
-                .and_then(dictionary::word)
-                .ok_or(HandoverError::NotReadable)?;
-            Ok((kind.to_owned(), to_value(body)?.to_string(), false))
-        }
+/// Reads one entry; one that travelled as stored stays whole even where its body is odd.
+fn of_body(mut stored: StoredEntry, kind: i64, body: Item) -> Result<Entry, HandoverError> {
+    let wall = WallTime::new(stored.utc_ms, stored.offset_min)?;
+    if kind != AS_STORED {
+        let kind = u16::try_from(kind - 1).ok().and_then(dictionary::word);
+        stored.kind = kind.ok_or(HandoverError::NotReadable)?.to_owned();
+        stored.body = to_value(body, wall)?.to_string();
+        return Ok(from_stored(&stored)?);
+    }
+    let [kind, body] = body.array()?;
+    (stored.kind, stored.body) = (kind.text()?, body.text()?);
+    match from_stored(&stored) {
+        Err(RecordError::Unreadable { .. }) => Ok(Entry {
+            seq: stored.seq,
+            at: At::ms(stored.at_ms),
+            wall,
+            what: What::Unknown {
+                kind: stored.kind,
+                body: stored.body,
+            },
+            newer: None,
+        }),
+        other => Ok(other?),
     }
 }
 
 /// A stored body as a wire value; `None` where it has a number that is no count.
-fn to_item(value: &Value) -> Option<Item> {
+fn to_item(value: &Value, wall: WallTime) -> Option<Item> {
     Some(match value {
         Value::Null => Item::Null,
         Value::Bool(value) => Item::Bool(*value),
         Value::Number(number) => Item::Int(i64::try_from(number.as_u64()?).ok()?),
-        Value::String(text) => time(text).unwrap_or_else(|| word(text)),
-        Value::Array(values) => list(values.iter().map(to_item).collect::<Option<Vec<_>>>()?),
+        Value::String(text) => instant(text, wall).unwrap_or_else(|| word(text)),
+        Value::Array(values) => list(
+            values
+                .iter()
+                .map(|value| to_item(value, wall))
+                .collect::<Option<Vec<_>>>()?,
+        ),
         Value::Object(fields) => Item::Map(
             fields
                 .iter()
-                .map(|(key, value)| Some((word(key), to_item(value)?)))
+                .map(|(key, value)| Some((word(key), to_item(value, wall)?)))
                 .collect::<Option<_>>()?,
         ),
     })
 }
 
-fn to_value(item: Item) -> Result<Value, HandoverError> {
+fn to_value(item: Item, wall: WallTime) -> Result<Value, HandoverError> {
     Ok(match item {
         Item::Null => Value::Null,
         Item::Bool(value) => Value::Bool(value),
         Item::Int(value) if 0 <= value => Value::from(value),
-        Item::Bytes(bytes) => Value::String(of_time(&bytes)?),
-        Item::List(items) => {
-            Value::Array(items.into_iter().map(to_value).collect::<Result<_, _>>()?)
-        }
-        Item::Map(pairs) => Value::Object(
-            pairs
+        Item::Bytes(_) => return Err(HandoverError::NotReadable),
+        Item::List(items) => Value::Array(
+            items
                 .into_iter()
-                .map(|(key, value)| Ok((key.word()?, to_value(value)?)))
-                .collect::<Result<_, HandoverError>>()?,
+                .map(|item| to_value(item, wall))
+                .collect::<Result<_, _>>()?,
         ),
+        Item::Map(mut pairs) => match pairs.as_mut_slice() {
+            [(Item::Int(INSTANT), told)] => {
+                Value::String(of_instant(std::mem::replace(told, Item::Null), wall)?)
+            }
+            _ => Value::Object(
+                pairs
+                    .into_iter()
+                    .map(|(key, value)| Ok((key.word()?, to_value(value, wall)?)))
+                    .collect::<Result<_, HandoverError>>()?,
+            ),
+        },
         Item::Int(_) | Item::Text(_) => Value::String(item.word()?),
     })
 }
 
-/// An instant written as the record stores it, as nine or ten bytes instead of 29 characters.
-fn time(text: &str) -> Option<Item> {
-    let wall: WallTime = serde_json::from_value(Value::String(text.to_owned())).ok()?;
-    (serde_json::to_value(wall).ok()?.as_str()? == text).then(|| {
-        let mut writer = Writer::default();
-        writer.signed(wall.utc_ms());
-        writer.signed(wall.offset_min().into());
-        Item::Bytes(writer.finish())
+/// An instant written as the record stores it, by its distance from the entry's own wall time.
+fn instant(text: &str, wall: WallTime) -> Option<Item> {
+    let told: WallTime = serde_json::from_value(Value::String(text.to_owned())).ok()?;
+    (serde_json::to_value(told).ok()?.as_str()? == text).then(|| {
+        let distance = ints([
+            told.utc_ms().wrapping_sub(wall.utc_ms()),
+            i64::from(told.offset_min()) - i64::from(wall.offset_min()),
+        ]);
+        Item::Map(vec![(Item::Int(INSTANT), distance)])
     })
 }
 
-fn of_time(bytes: &[u8]) -> Result<String, HandoverError> {
-    let mut reader = Reader::new(bytes);
-    let utc_ms = reader.signed()?;
-    let offset_min = i16::try_from(reader.signed()?).map_err(|_| HandoverError::NotReadable)?;
-    reader.end()?;
+fn of_instant(item: Item, wall: WallTime) -> Result<String, HandoverError> {
+    let [ms, min] = item.array()?;
+    let utc_ms = wall.utc_ms().wrapping_add(ms.int()?);
+    let offset_min = i64::from(wall.offset_min()).wrapping_add(min.int()?);
+    let offset_min = i16::try_from(offset_min).map_err(|_| HandoverError::NotReadable)?;
     match serde_json::to_value(WallTime::new(utc_ms, offset_min)?) {
         Ok(Value::String(text)) => Ok(text),
         _ => Err(HandoverError::NotReadable),

@@ -14,13 +14,13 @@ mod taps;
 use super::cbor::Item;
 use super::{Handed, HandoverError};
 use crate::record::{PolicyMark, Visit, VisitId};
+use feed::Jaws;
 use field::{Fields, list, map, wall, word, words};
 
 /// The version of the wire form.
-pub const WIRE_VERSION: u8 = 1;
+pub const WIRE_VERSION: u8 = 2;
 
 const VERSION: i64 = 0;
-const SECRET: i64 = 1;
 const PAIR: i64 = 2;
 const VISIT: i64 = 3;
 const JOURNAL: i64 = 4;
@@ -37,11 +37,11 @@ const VISIT_BEGAN: i64 = 2;
 const VISIT_SPECIALIST: i64 = 3;
 const VISIT_REPLACES: i64 = 4;
 
-/// Lays a record out, with the secret that its receipt is made from.
+/// Lays a record out.
 ///
 /// # Errors
 /// [`HandoverError::TooLarge`] for more entries than a record may have.
-pub fn to_wire(handed: &Handed, receipt_secret: &[u8; 16]) -> Result<Item, HandoverError> {
+pub fn to_wire(handed: &Handed) -> Result<Item, HandoverError> {
     let Handed {
         pair,
         visit,
@@ -73,17 +73,20 @@ pub fn to_wire(handed: &Handed, receipt_secret: &[u8; 16]) -> Result<Item, Hando
         ),
         (VISIT_REPLACES, replaces.map(|id| uuid(id.uuid()))),
     ]);
+    let jaws = Jaws::of(journal.entries());
     let unjudged = unjudged
         .iter()
         .map(|(rule, missing)| list([word(rule), words(missing.iter().map(String::as_str))]));
     Ok(map([
         (VERSION, Some(Item::Int(WIRE_VERSION.into()))),
-        (SECRET, Some(Item::Bytes(receipt_secret.to_vec()))),
-        (PAIR, Some(pair::to_wire(pair))),
+        (PAIR, Some(pair::to_wire(pair, *began))),
         (VISIT, Some(visit_item)),
         (JOURNAL, Some(journal::to_wire(journal, *began)?)),
         (TAPS, Some(Item::Bool(*taps))),
-        (FEEDS, Some(list(feeds.iter().map(feed::to_wire)))),
+        (
+            FEEDS,
+            Some(list(feeds.iter().map(|table| feed::to_wire(table, &jaws)))),
+        ),
         (FINDINGS, Some(list(findings.iter().map(finding::to_wire)))),
         (UNJUDGED, Some(list(unjudged))),
         (POLICY, Some(policy_to_wire(policy))),
@@ -94,28 +97,26 @@ pub fn to_wire(handed: &Handed, receipt_secret: &[u8; 16]) -> Result<Item, Hando
     ]))
 }
 
-/// Reads a record and the secret that its receipt is made from.
+/// Reads a record.
 ///
 /// # Errors
 /// [`HandoverError::UnknownVersion`] before anything else is looked at;
 /// [`HandoverError::NotReadable`] for another layout; [`HandoverError::NotPossible`] for values
 /// that the record refuses.
-pub fn of_wire(item: Item) -> Result<(Handed, [u8; 16]), HandoverError> {
+pub fn of_wire(item: Item) -> Result<Handed, HandoverError> {
     let mut fields = Fields::of(item)?;
     match fields.take(VERSION)?.small::<u8>()? {
         WIRE_VERSION => {}
         found => return Err(HandoverError::UnknownVersion { found }),
     }
-    let secret = fields.take(SECRET)?.fixed_bytes()?;
-    let pair = pair::of_wire(fields.take(PAIR)?)?;
-
     let mut visit = Fields::of(fields.take(VISIT)?)?;
+    let began = visit.take(VISIT_BEGAN)?.wall()?;
+    let pair = pair::of_wire(fields.take(PAIR)?, began)?;
     let id = VisitId::of(visit.take(VISIT_ID)?.uuid()?);
     let visit_pair = match visit.maybe(VISIT_PAIR) {
         Some(item) => crate::record::PairId::of(item.uuid()?),
         None => pair.id,
     };
-    let began = visit.take(VISIT_BEGAN)?.wall()?;
     let specialist = visit.take(VISIT_SPECIALIST)?.label()?;
     let replaces = visit
         .maybe(VISIT_REPLACES)
@@ -123,6 +124,8 @@ pub fn of_wire(item: Item) -> Result<(Handed, [u8; 16]), HandoverError> {
         .transpose()?;
     visit.end()?;
     let journal = journal::of_wire(fields.take(JOURNAL)?, began)?;
+
+    let jaws = Jaws::of(journal.entries());
 
     let handed = Handed {
         visit: Visit {
@@ -135,7 +138,9 @@ pub fn of_wire(item: Item) -> Result<(Handed, [u8; 16]), HandoverError> {
         },
         pair,
         taps: fields.take(TAPS)?.bool()?,
-        feeds: fields.take(FEEDS)?.each(feed::of_wire)?,
+        feeds: fields
+            .take(FEEDS)?
+            .each(|table| feed::of_wire(table, &jaws))?,
         findings: fields.take(FINDINGS)?.each(finding::of_wire)?,
         unjudged: fields.take(UNJUDGED)?.each(|item| {
             let [rule, missing] = item.array()?;
@@ -148,7 +153,7 @@ pub fn of_wire(item: Item) -> Result<(Handed, [u8; 16]), HandoverError> {
         },
     };
     fields.end()?;
-    Ok((handed, secret))
+    Ok(handed)
 }
 
 fn uuid(uuid: uuid::Uuid) -> Item {

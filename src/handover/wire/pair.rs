@@ -1,10 +1,10 @@
-//! Mother and baby on the wire.
+//! Mother and baby on the wire. The birth travels as its distance from the visit's beginning.
 
 use super::super::HandoverError;
 use super::super::cbor::Item;
-use super::field::{Fields, map, wall, word, words};
+use super::field::{Fields, ints, map, word, words};
 use super::uuid;
-use crate::record::{Coded, Gestation, Grams, Label, Language, Pair, PairId};
+use crate::record::{Coded, Gestation, Grams, Label, Language, Pair, PairId, WallTime};
 
 const ID: i64 = 0;
 const MOTHER_ID: i64 = 1;
@@ -25,7 +25,7 @@ const LANGUAGE: i64 = 14;
 /// How many babies there are where the field is left out.
 const BABIES_USUAL: u8 = 1;
 
-pub(super) fn to_wire(pair: &Pair) -> Item {
+pub(super) fn to_wire(pair: &Pair, began: WallTime) -> Item {
     let Pair {
         id,
         mother_id,
@@ -51,7 +51,7 @@ pub(super) fn to_wire(pair: &Pair) -> Item {
         (INITIALS, Some(label(initials))),
         (MOTHER_NUMBER, mother_number.as_ref().map(label)),
         (BABY_NUMBER, baby_number.as_ref().map(label)),
-        (BIRTH, Some(wall(*birth))),
+        (BIRTH, Some(birth_to_wire(*birth, began))),
         (SEX, Some(word(sex.as_word()))),
         (
             GESTATION_D,
@@ -83,7 +83,7 @@ pub(super) fn to_wire(pair: &Pair) -> Item {
     ])
 }
 
-pub(super) fn of_wire(item: Item) -> Result<Pair, HandoverError> {
+pub(super) fn of_wire(item: Item, began: WallTime) -> Result<Pair, HandoverError> {
     let mut fields = Fields::of(item)?;
     let pair = Pair {
         id: PairId::of(fields.take(ID)?.uuid()?),
@@ -92,7 +92,7 @@ pub(super) fn of_wire(item: Item) -> Result<Pair, HandoverError> {
         initials: fields.take(INITIALS)?.label()?,
         mother_number: fields.maybe(MOTHER_NUMBER).map(Item::label).transpose()?,
         baby_number: fields.maybe(BABY_NUMBER).map(Item::label).transpose()?,
-        birth: fields.take(BIRTH)?.wall()?,
+        birth: birth_of_wire(fields.take(BIRTH)?, began)?,
         sex: fields.take(SEX)?.known("sex")?,
         gestation: fields
             .maybe(GESTATION_D)
@@ -120,4 +120,39 @@ pub(super) fn of_wire(item: Item) -> Result<Pair, HandoverError> {
     };
     fields.end()?;
     Ok(pair)
+}
+
+/// Births are told to the minute.
+const MINUTE_MS: i64 = 60_000;
+
+/// Whole minutes back from the minute in which the visit began, milliseconds past the minute, and
+/// how much further east.
+fn birth_to_wire(birth: WallTime, began: WallTime) -> Item {
+    let (birth_ms, began_ms) = (birth.utc_ms(), began.utc_ms());
+    ints([
+        began_ms.div_euclid(MINUTE_MS) - birth_ms.div_euclid(MINUTE_MS),
+        birth_ms.rem_euclid(MINUTE_MS),
+        i64::from(birth.offset_min()) - i64::from(began.offset_min()),
+    ])
+}
+
+fn birth_of_wire(item: Item, began: WallTime) -> Result<WallTime, HandoverError> {
+    let [minutes, past_ms, east] = item.array()?;
+    let past_ms = past_ms.int()?;
+    if !(0..MINUTE_MS).contains(&past_ms) {
+        return Err(HandoverError::NotReadable);
+    }
+    let utc_ms = began
+        .utc_ms()
+        .div_euclid(MINUTE_MS)
+        .checked_sub(minutes.int()?)
+        .and_then(|minutes| minutes.checked_mul(MINUTE_MS))
+        .and_then(|ms| ms.checked_add(past_ms));
+    let offset_min = i64::from(began.offset_min())
+        .checked_add(east.int()?)
+        .and_then(|offset| i16::try_from(offset).ok());
+    match utc_ms.zip(offset_min) {
+        Some((utc_ms, offset_min)) => Ok(WallTime::new(utc_ms, offset_min)?),
+        None => Err(HandoverError::NotReadable),
+    }
 }

@@ -8,5 +8,7 @@ mod primitives;
 mod receipt;
 mod refusals;
 pub mod sample;
+mod squeeze;
+pub mod visits;
 mod wedge;
 mod wire;

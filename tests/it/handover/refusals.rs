@@ -2,8 +2,8 @@
 
 use feedside::handover::cbor::{Item, to_bytes};
 use feedside::handover::{
-    Collector, DeskKeyPair, HandoverError, Offered, TabletKey, VersionCap, cbor, deflate, open,
-    seal, sign, wire,
+    Collector, DeskKeyPair, HandoverError, Offered, TabletKey, VersionCap, cbor, coding, deflate,
+    open, seal, sign, wire,
 };
 
 use super::codes::{opened, packed};
@@ -11,10 +11,22 @@ use super::sample;
 
 /// A content sealed and signed as it should be.
 fn sealed(content: &[u8]) -> Vec<u8> {
+    let deflated = deflate::deflate(content).unwrap();
+    packed_sealed([&[coding::DEFLATED], deflated.as_slice()].concat())
+}
+
+/// Packed bytes, signed and sealed as they should be.
+pub fn packed_sealed(packed: Vec<u8>) -> Vec<u8> {
     let desk = sample::desk().public();
-    let packed = deflate::deflate(content).unwrap();
     let signed = sign::sign(packed, &sample::tablet(), &desk.kid()).unwrap();
-    seal::seal(&signed, &desk, &[3; 32]).unwrap()
+    sealed_signed(&signed)
+}
+
+fn sealed_signed(signed: &[u8]) -> Vec<u8> {
+    let short = sign::shorten(signed).unwrap();
+    seal::seal(&short, &sample::desk().public(), &[3; 32])
+        .unwrap()
+        .0
 }
 
 #[test]
@@ -35,7 +47,7 @@ fn a_sealed_record_cut_or_lengthened_anywhere_is_refused() {
         assert!(opened(&sealed[..length]).is_err(), "{length} bytes");
     }
     sealed.push(0);
-    assert_eq!(opened(&sealed).unwrap_err(), HandoverError::NotReadable);
+    assert_eq!(opened(&sealed).unwrap_err(), HandoverError::Altered);
 }
 
 #[test]
@@ -93,7 +105,8 @@ fn a_desk_cannot_hand_a_signed_record_on_to_another_desk() {
     let record = packed(&sample::smallest(), 1, VersionCap::V20).sealed;
     let signed = opened(&record).unwrap().signed;
     let other = DeskKeyPair::from_random([44; 32]).unwrap();
-    let resealed = seal::seal(&signed, &other.public(), &[8; 32]).unwrap();
+    let short = sign::shorten(&signed).unwrap();
+    let resealed = seal::seal(&short, &other.public(), &[8; 32]).unwrap().0;
     let tablet = sample::tablet().public();
     assert_eq!(
         open(&resealed, &[other], &|_| Some(tablet)).unwrap_err(),
@@ -104,11 +117,23 @@ fn a_desk_cannot_hand_a_signed_record_on_to_another_desk() {
 #[test]
 fn another_format_version_has_its_own_error() {
     let mut sealed = packed(&sample::smallest(), 1, VersionCap::V20).sealed;
-    sealed[0] = 2;
-    assert_eq!(
-        opened(&sealed).unwrap_err(),
-        HandoverError::UnknownVersion { found: 2 }
-    );
+    for found in [0, 1, 3, 255] {
+        sealed[0] = found;
+        assert_eq!(
+            opened(&sealed).unwrap_err(),
+            HandoverError::UnknownVersion { found }
+        );
+    }
+}
+
+#[test]
+fn another_coding_has_its_own_error() {
+    for found in [0, 3, 255] {
+        assert_eq!(
+            opened(&packed_sealed(vec![found, 1, 2])).unwrap_err(),
+            HandoverError::UnknownVersion { found }
+        );
+    }
 }
 
 #[test]
@@ -133,10 +158,10 @@ fn a_record_that_inflates_without_end_is_too_large() {
 
 #[test]
 fn signed_bytes_that_are_no_record_are_told_by_the_step_that_fails() {
-    let desk = sample::desk().public();
-    let signed = sign::sign(b"\xff\xff".to_vec(), &sample::tablet(), &desk.kid()).unwrap();
-    let unpacked = seal::seal(&signed, &desk, &[3; 32]).unwrap();
+    let unpacked = packed_sealed(b"\x01\xff\xff".to_vec());
     assert_eq!(opened(&unpacked).unwrap_err(), HandoverError::CannotUnpack);
+    let empty = packed_sealed(Vec::new());
+    assert_eq!(opened(&empty).unwrap_err(), HandoverError::CannotUnpack);
     assert_eq!(
         opened(&sealed(b"no CBOR")).unwrap_err(),
         HandoverError::NotReadable
@@ -147,7 +172,7 @@ fn signed_bytes_that_are_no_record_are_told_by_the_step_that_fails() {
 fn a_value_that_the_record_refuses_is_told_as_not_possible() {
     let mut handed = sample::smallest();
     handed.pair.sex = feedside::record::Sex::Male;
-    let item = wire::to_wire(&handed, &[0; 16]).unwrap();
+    let item = wire::to_wire(&handed).unwrap();
     let bytes = to_bytes(&item).unwrap();
     // The birth weight, 3240 = 0x0ca8, becomes 0 (in its shortest form) by taking the item apart.
     let Item::Map(mut fields) = cbor::from_bytes(&bytes).unwrap() else {
