@@ -2,6 +2,7 @@
 //!
 //! A phase that lasts a typical while is a row of stages passed one after another (Erlang's
 //! method), so that the chain itself stays Markov and a step costs the same however long the feed.
+//! Flutter is the sleepy end: looking back, it sets in more readily in the later part of a feed.
 //!
 //! ```text
 //! start ─┬─ quick, quick ──────┐
@@ -9,38 +10,22 @@
 //!            ┌─ flow, flow, flow ─┬─ quick, quick ──┬─ flow …
 //!            │                    ├─ quick for long ┴─ flutter
 //!            │                    └─ flutter
-//!            └──────────── rarely from flutter
+//!            └──────────── seldom from flutter
 //! ```
 
 use super::parameter::{
-    BETWEEN_FLOWS_MS, FIRST_FLOW_MS, FLOW, FLOW_AGAIN, FLOW_MS, FLUTTER, FLUTTER_MS, LATE_FLOW_MS,
-    LATE_FLOW_SHARE, LONG_BETWEEN_MS, LONG_BETWEEN_SHARE, NO_FLOW, PHASES, QUICK, QUICK_AFTER_FLOW,
-    STARTS_AGAIN,
+    BETWEEN_FLOWS_MS, DROWSY_MS, DROWSY_SHARE, FIRST_FLOW_MS, FLOW, FLOW_AGAIN, FLOW_MS, FLUTTER,
+    FLUTTER_MS, FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS, LONG_BETWEEN_SHARE,
+    NO_FLOW, PHASES, QUICK, QUICK_AFTER_FLOW, STARTS_AGAIN,
 };
 
 /// How many stages there are.
-pub(super) const STAGES: usize = 10;
+pub(super) const STAGES: usize = 11;
 /// A probability for each stage.
 pub(super) type Stages = [f64; STAGES];
 
 /// To how many others a stage leads at most.
-const LEADS: usize = 3;
-
-struct Stage {
-    phase: usize,
-    /// Mean time in it, in milliseconds.
-    stay_ms: f64,
-    /// Where it leads, with what chance.
-    next: [(usize, f64); LEADS],
-}
-
-const fn stage(phase: usize, stay_ms: f64, next: [(usize, f64); LEADS]) -> Stage {
-    Stage {
-        phase,
-        stay_ms,
-        next,
-    }
-}
+const LEADS: usize = 4;
 
 /// Where a flow begins.
 const FLOWS: usize = 3;
@@ -48,32 +33,93 @@ const FLOWS: usize = 3;
 const BETWEEN: usize = 6;
 /// Quick sucks for long after a flow.
 const LONG: usize = 8;
-/// Flutter.
+/// Flutter to the end.
 const SLEEPY: usize = 9;
+/// Flutter for a while.
+const DROWSY: usize = 10;
 
-const NONE: (usize, f64) = (0, 0.0);
-const AFTER_FLOW: [(usize, f64); LEADS] = [
-    (BETWEEN, QUICK_AFTER_FLOW * (1.0 - LONG_BETWEEN_SHARE)),
-    (LONG, QUICK_AFTER_FLOW * LONG_BETWEEN_SHARE),
-    (SLEEPY, 1.0 - QUICK_AFTER_FLOW),
+/// The phase of each stage.
+const PHASE: [usize; STAGES] = [
+    QUICK, QUICK, QUICK, FLOW, FLOW, FLOW, QUICK, QUICK, QUICK, FLUTTER, FLUTTER,
 ];
-const AFTER_QUICK: [(usize, f64); LEADS] = [(FLOWS, FLOW_AGAIN), (SLEEPY, 1.0 - FLOW_AGAIN), NONE];
 
-const CHAIN: [Stage; STAGES] = [
-    stage(QUICK, FIRST_FLOW_MS / 2.0, [(1, 1.0), NONE, NONE]),
-    stage(
-        QUICK,
-        FIRST_FLOW_MS / 2.0,
-        [(FLOWS, 1.0 - NO_FLOW), (SLEEPY, NO_FLOW), NONE],
-    ),
-    stage(QUICK, LATE_FLOW_MS, AFTER_QUICK),
-    stage(FLOW, FLOW_MS / 3.0, [(4, 1.0), NONE, NONE]),
-    stage(FLOW, FLOW_MS / 3.0, [(5, 1.0), NONE, NONE]),
-    stage(FLOW, FLOW_MS / 3.0, AFTER_FLOW),
-    stage(QUICK, BETWEEN_FLOWS_MS / 2.0, [(7, 1.0), NONE, NONE]),
-    stage(QUICK, BETWEEN_FLOWS_MS / 2.0, AFTER_QUICK),
-    stage(QUICK, LONG_BETWEEN_MS, AFTER_QUICK),
-    stage(FLUTTER, FLUTTER_MS, [(FLOWS, 0.7), (BETWEEN, 0.3), NONE]),
+/// Mean time in each stage, in milliseconds.
+const STAY_MS: Stages = [
+    FIRST_FLOW_MS / 2.0,
+    FIRST_FLOW_MS / 2.0,
+    LATE_FLOW_MS,
+    FLOW_MS / 3.0,
+    FLOW_MS / 3.0,
+    FLOW_MS / 3.0,
+    BETWEEN_FLOWS_MS / 2.0,
+    BETWEEN_FLOWS_MS / 2.0,
+    LONG_BETWEEN_MS,
+    FLUTTER_MS,
+    DROWSY_MS,
+];
+
+type Leads = [(usize, f64); LEADS];
+const NONE: (usize, f64) = (0, 0.0);
+
+/// One chain: where each stage leads, with what chance.
+pub(super) struct Chain {
+    next: [Leads; STAGES],
+}
+
+/// A chance of flutter with its odds taken so many times.
+const fn readily(chance: f64, odds: f64) -> f64 {
+    let odds = chance / (1.0 - chance) * odds;
+    odds / (1.0 + odds)
+}
+
+/// What leads to flutter with this chance, and else as told.
+const fn or_flutter(chance: f64, first: (usize, f64), second: (usize, f64)) -> Leads {
+    [
+        (first.0, first.1 * (1.0 - chance)),
+        (second.0, second.1 * (1.0 - chance)),
+        (SLEEPY, chance * (1.0 - DROWSY_SHARE)),
+        (DROWSY, chance * DROWSY_SHARE),
+    ]
+}
+
+impl Chain {
+    const fn new(odds: f64) -> Self {
+        let after_quick = or_flutter(readily(1.0 - FLOW_AGAIN, odds), (FLOWS, 1.0), NONE);
+        Self {
+            next: [
+                only(1),
+                or_flutter(readily(NO_FLOW, odds), (FLOWS, 1.0), NONE),
+                after_quick,
+                only(4),
+                only(5),
+                or_flutter(
+                    readily(1.0 - QUICK_AFTER_FLOW, odds),
+                    (BETWEEN, 1.0 - LONG_BETWEEN_SHARE),
+                    (LONG, LONG_BETWEEN_SHARE),
+                ),
+                only(7),
+                after_quick,
+                after_quick,
+                [(FLOWS, 0.7), (BETWEEN, 0.3), NONE, NONE],
+                [(FLOWS, 0.5), (BETWEEN, 0.5), NONE, NONE],
+            ],
+        }
+    }
+
+    /// The chain of a part of the feed; see [`super::parameter::FLUTTER_ODDS`].
+    pub(super) fn of(part: usize) -> &'static Self {
+        &CHAINS[part.min(CHAINS.len() - 1)]
+    }
+}
+
+const fn only(at: usize) -> Leads {
+    [(at, 1.0), NONE, NONE, NONE]
+}
+
+static CHAINS: [Chain; FLUTTER_ODDS.len()] = [
+    Chain::new(FLUTTER_ODDS[0]),
+    Chain::new(FLUTTER_ODDS[1]),
+    Chain::new(FLUTTER_ODDS[2]),
 ];
 
 /// Where a feed begins.
@@ -89,63 +135,81 @@ const STEP_MS: f64 = 5_000.0;
 /// The most steps; longer times are cut into so many.
 const STEPS_MOST: f64 = 60.0;
 
-/// Into how many steps of what length a time is cut.
-fn steps(ms: f64) -> (u32, f64) {
-    let steps = (ms / STEP_MS).ceil().clamp(1.0, STEPS_MOST);
-    (steps as u32, ms / steps)
+/// A time cut into steps, with the chance to leave each stage within one.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Steps {
+    count: u32,
+    leave: Stages,
 }
 
-/// The chance to leave each stage within a step of no more than [`STEP_MS`]: `1 - exp(-x)` by its
-/// Padé approximant.
-pub(super) fn leaving(step_ms: f64) -> Stages {
-    std::array::from_fn(|at| {
-        let x = step_ms / CHAIN[at].stay_ms;
-        (x / (1.0 + 0.5 * x)).min(1.0)
-    })
+impl Steps {
+    /// The steps of so many milliseconds. The chance is `1 - exp(-x)` by its Padé approximant.
+    pub(super) fn of(ms: f64) -> Self {
+        let count = (ms / STEP_MS).ceil().clamp(1.0, STEPS_MOST);
+        let step_ms = ms / count;
+        let leave = std::array::from_fn(|at| {
+            let x = step_ms / STAY_MS[at];
+            (x / (1.0 + 0.5 * x)).min(1.0)
+        });
+        Self {
+            count: count as u32,
+            leave,
+        }
+    }
 }
 
-/// Lets one step pass, forward.
-pub(super) fn step_forward(stages: &Stages, leave: &Stages) -> Stages {
-    let mut next = *stages;
-    for at in 0..STAGES {
-        let gone = stages[at] * leave[at];
-        next[at] -= gone;
-        for (to, chance) in CHAIN[at].next {
-            if 0.0 < chance {
-                next[to] += gone * chance;
+impl Chain {
+    /// Lets time pass, forward.
+    pub(super) fn forward(&self, stages: &mut Stages, steps: &Steps) {
+        for _ in 0..steps.count {
+            let before = *stages;
+            for at in 0..STAGES {
+                let gone = before[at] * steps.leave[at];
+                stages[at] -= gone;
+                for (to, chance) in self.next[at] {
+                    if 0.0 < chance {
+                        stages[to] += gone * chance;
+                    }
+                }
             }
         }
     }
-    next
-}
 
-/// Lets one step pass, backward: what each stage before makes of the weights after.
-pub(super) fn step_backward(weights: &Stages, leave: &Stages) -> Stages {
-    let mut before = *weights;
-    for at in 0..STAGES {
-        let mut led = 0.0;
-        for (to, chance) in CHAIN[at].next {
-            if 0.0 < chance {
-                led += chance * weights[to];
+    /// Lets time pass, backward: what each stage before makes of the weights after.
+    pub(super) fn backward(&self, weights: &mut Stages, steps: &Steps) {
+        for _ in 0..steps.count {
+            let after = *weights;
+            for at in 0..STAGES {
+                let mut led = 0.0;
+                for (to, chance) in self.next[at] {
+                    if 0.0 < chance {
+                        led += chance * after[to];
+                    }
+                }
+                weights[at] += steps.leave[at] * (led - after[at]);
             }
         }
-        before[at] += leave[at] * (led - weights[at]);
     }
-    before
-}
 
-/// Lets time pass, forward.
-pub(super) fn forward(stages: &Stages, ms: f64) -> Stages {
-    let (count, step_ms) = steps(ms);
-    let leave = leaving(step_ms);
-    (0..count).fold(*stages, |stages, _| step_forward(&stages, &leave))
-}
-
-/// Lets time pass, backward.
-pub(super) fn backward(weights: &Stages, ms: f64) -> Stages {
-    let (count, step_ms) = steps(ms);
-    let leave = leaving(step_ms);
-    (0..count).fold(*weights, |weights, _| step_backward(&weights, &leave))
+    /// Lets time pass along the one best way into each stage: its weight and where it comes from.
+    pub(super) fn best(&self, stages: &mut Stages, steps: &Steps) -> [usize; STAGES] {
+        let mut origin = std::array::from_fn(|at| at);
+        for _ in 0..steps.count {
+            let (before, came) = (*stages, origin);
+            for at in 0..STAGES {
+                stages[at] = before[at] * (1.0 - steps.leave[at]);
+            }
+            for at in 0..STAGES {
+                for (to, chance) in self.next[at] {
+                    let way = before[at] * steps.leave[at] * chance;
+                    if stages[to] < way {
+                        (stages[to], origin[to]) = (way, came[at]);
+                    }
+                }
+            }
+        }
+        origin
+    }
 }
 
 /// Where a stage goes when the baby was off and is put on again and starts with quick sucks.
@@ -154,47 +218,44 @@ const fn again(at: usize) -> usize {
 }
 
 /// A baby that was off is put on again, forward.
-pub(super) fn on_again(stages: &Stages) -> Stages {
-    let mut next = stages.map(|it| it * (1.0 - STARTS_AGAIN));
-    for (at, stage) in stages.iter().enumerate() {
-        next[again(at)] += stage * STARTS_AGAIN;
+pub(super) fn on_again(stages: &mut Stages) {
+    let before = *stages;
+    *stages = before.map(|it| it * (1.0 - STARTS_AGAIN));
+    for (at, stage) in before.iter().enumerate() {
+        stages[again(at)] += stage * STARTS_AGAIN;
     }
-    next
 }
 
 /// A baby that was off is put on again, backward.
-pub(super) fn on_again_backward(weights: &Stages) -> Stages {
-    std::array::from_fn(|at| weights[at] * (1.0 - STARTS_AGAIN) + weights[again(at)] * STARTS_AGAIN)
+pub(super) fn on_again_backward(weights: &mut Stages) {
+    let after = *weights;
+    *weights = std::array::from_fn(|at| {
+        after[at] * (1.0 - STARTS_AGAIN) + after[again(at)] * STARTS_AGAIN
+    });
+}
+
+/// The phase of a stage.
+pub(super) const fn phase_of(stage: usize) -> usize {
+    PHASE[stage]
+}
+
+/// The phases' weights, for each stage.
+pub(super) fn by_stage(phases: &[f64; PHASES]) -> Stages {
+    std::array::from_fn(|at| phases[PHASE[at]])
 }
 
 /// Weighs each stage by its phase.
 pub(super) fn weigh(stages: &mut Stages, phases: &[f64; PHASES]) {
-    for (stage, it) in stages.iter_mut().zip(&CHAIN) {
-        *stage *= phases[it.phase];
-    }
-}
-
-/// Makes them add up to one, and gives what they added up to. What has become too unlikely to
-/// tell starts again evenly.
-pub(super) fn normalise(stages: &mut Stages) -> f64 {
-    let sum: f64 = stages.iter().sum();
-    if 1e-280 < sum && sum.is_finite() {
-        let scale = 1.0 / sum;
-        for stage in stages {
-            *stage *= scale;
-        }
-        sum
-    } else {
-        *stages = [1.0 / STAGES as f64; STAGES];
-        1e-280
+    for (stage, phase) in stages.iter_mut().zip(PHASE) {
+        *stage *= phases[phase];
     }
 }
 
 /// The probability of each phase.
 pub(super) fn by_phase(stages: &Stages) -> [f64; PHASES] {
     let mut phases = [0.0; PHASES];
-    for (stage, it) in stages.iter().zip(&CHAIN) {
-        phases[it.phase] += stage;
+    for (stage, phase) in stages.iter().zip(PHASE) {
+        phases[phase] += stage;
     }
     phases
 }

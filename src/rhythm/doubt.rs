@@ -1,6 +1,7 @@
 //! The reasons to trust a feed's numbers less.
 
-use super::smooth::{Smoothed, Sucks};
+use super::smooth::Smoothed;
+use super::suck::Sucks;
 use super::summary::{Doubt, Phase, Summary};
 
 /// With fewer swallows, sucks per swallow is uncertain by a third or more (one over the root of
@@ -17,6 +18,9 @@ pub const LONG_SILENCE_MS: u64 = 60_000;
 const DOUBLED_SHARE: f64 = 0.01;
 /// With a mean probability of the phases below this they are unsure. Common practice.
 const UNSURE_BELOW: f64 = 0.75;
+/// Where the most probable course of the whole feed tells more than this share of sucks otherwise
+/// than suck by suck, the feed can be read in two ways. Common practice.
+const UNSURE_OFF_COURSE: f64 = 0.15;
 
 /// The doubts, in the order of [`Doubt::ALL`].
 pub(super) fn of(
@@ -51,7 +55,10 @@ pub(super) fn of(
             Doubt::OutOfOrder => 0 < out_of_order,
             Doubt::UnresolvedTouches => 0 < unresolved,
             Doubt::LongSilence => silent,
-            Doubt::PhasesUnsure => sure < UNSURE_BELOW * smoothed.phases.len() as f64,
+            Doubt::PhasesUnsure => {
+                sure < UNSURE_BELOW * smoothed.phases.len() as f64
+                    || UNSURE_OFF_COURSE < smoothed.off_course
+            }
         })
         .collect()
 }

@@ -1,9 +1,7 @@
 //! How well what was seen fits each phase, given the feed's own numbers.
 
 use super::own::Own;
-use super::parameter::{
-    ODD_GAP_SHARE, PHASES, RATE_WEIGHT, REST_EVIDENCE_WEIGHT, REST_MS_CEILING, REST_SPREAD,
-};
+use super::parameter::{ODD_GAP_SHARE, PHASES, REST_MS_CEILING};
 
 /// The most missed sucks in a row that a gap within a run can hide.
 const MISSED_MOST: usize = 3;
@@ -35,21 +33,25 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
     for _ in 0..=MISSED_MOST {
         let deviation = (relative - count) * mean / spread;
         let variance = count;
-        let density = share * (-0.5 * deviation * deviation / variance).exp()
-            / (spread * variance.sqrt() * ROOT_TWO_PI);
-        all += density;
-        sucks += density * count;
-        square += density * (relative - count) * (relative - count) / variance;
+        let squared = deviation * deviation / variance;
+        if squared < FAR_SQUARED {
+            let density = share * (-0.5 * squared).exp() / (spread * variance.sqrt() * ROOT_TWO_PI);
+            all += density;
+            sucks += density * count;
+            square += density * (relative - count) * (relative - count) / variance;
+        }
         share *= own.missed;
         count += 1.0;
     }
     GapFit {
-        fit: (RATE_WEIGHT * all.ln()).exp(),
+        fit: (own.rate_weight * all.ln()).exp(),
         sucks: sucks / all,
         square: square / all,
     }
 }
 
+/// A gap so many squared deviations away adds nothing that counts.
+const FAR_SQUARED: f64 = 40.0;
 const ROOT_TWO_PI: f64 = 2.506_628_274_631_000_5;
 
 /// How well a suck with so many swallows fits each phase.
@@ -64,16 +66,15 @@ pub(super) fn swallows(own: &Own, swallows: u8) -> [f64; PHASES] {
 
 /// How well a suck that is followed by no rest fits each phase.
 pub(super) fn no_rest(own: &Own) -> [f64; PHASES] {
-    own.rest_chance
-        .map(|chance| 1.0 - chance * REST_EVIDENCE_WEIGHT)
+    own.rest_chance.map(|chance| 1.0 - chance)
 }
 
 /// How well a suck that is followed by a rest fits each phase.
 pub(super) fn rest(own: &Own, rest_ms: f64) -> [f64; PHASES] {
     let ln_ms = rest_ms.ln();
     std::array::from_fn(|phase| {
-        let deviation = (ln_ms - own.rest_ln_ms[phase]) / REST_SPREAD;
-        (REST_EVIDENCE_WEIGHT * (own.rest_chance[phase].ln() - 0.5 * deviation * deviation)).exp()
+        let deviation = (ln_ms - own.rest_ln_ms[phase]) / own.rest_spread;
+        own.rest_chance[phase] * (-0.5 * deviation * deviation).exp() / own.rest_spread
     })
 }
 

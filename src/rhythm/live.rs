@@ -5,10 +5,12 @@
 //! than the feed's rest gap, a rest is shown, from the last suck on. Both cost a few sucks of
 //! delay, which looking back does not have.
 
-use super::chain::{self, Stages};
+use super::chain::{self, Chain, Stages, Steps};
 use super::evidence::{self, GapFit};
+use super::learn::Numbers;
 use super::own::{Own, Sums};
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, SWITCH_AT};
+use super::pass;
 use super::summary::{Live, Phase, PhaseSpan, Summary};
 use super::tempo::Tempo;
 use super::watch::{Before, Seen, Watch};
@@ -29,13 +31,9 @@ const RATIO_SUCKS: usize = 128;
 const RATIO_MS: u64 = 60_000;
 /// With fewer swallows no live sucks per swallow are shown.
 const RATIO_SWALLOWS_LEAST: u32 = 3;
-/// In feeds of more sucks than this the live numbers rest on so much that looking back starts from
-/// them alone, and takes fewer rounds.
-const LONG_SUCKS: u32 = 3_000;
-/// How often looking back takes the feed's own numbers anew; measured: more gain nothing.
-const ROUNDS: usize = 3;
-/// The same for long feeds.
-const ROUNDS_LONG: usize = 2;
+
+/// How late in the feed it is, nobody knows while it runs: as in its second part.
+const LIVE_PART: usize = 1;
 
 /// The rhythm of one feed as it runs.
 #[derive(Debug, Clone)]
@@ -169,9 +167,8 @@ impl Rhythm {
         super::smooth::summary(
             &self.taps,
             &self.boundaries,
-            &self.now.starts(),
+            &Numbers::Learnt(self.now.starts()),
             self.now.tempo.rest_ms(),
-            self.now.rounds(),
             self.unresolved,
             self.out_of_order,
         )
@@ -192,9 +189,8 @@ impl Rhythm {
         super::smooth::summary(
             &taps,
             &self.boundaries,
-            &[self.now.own],
+            &Numbers::Given(self.now.own),
             self.now.tempo.rest_ms(),
-            0,
             0,
             0,
         )
@@ -305,7 +301,7 @@ impl Now {
                 let fits: [GapFit; PHASES] =
                     std::array::from_fn(|phase| evidence::gap(&self.own, phase, gap_ms));
                 chain::weigh(&mut self.stages, &evidence::no_rest(&self.own));
-                self.stages = chain::forward(&self.stages, gap_ms);
+                self.pass(gap_ms);
                 chain::weigh(&mut self.stages, &fits.map(|it| it.fit));
                 self.gaps.push(ms);
                 gap = Some((gap_ms, fits));
@@ -313,20 +309,23 @@ impl Now {
             Before::Gap(ms) => {
                 let rest_ms = ms as f64;
                 chain::weigh(&mut self.stages, &evidence::rest(&self.own, rest_ms));
-                self.stages = chain::forward(&self.stages, rest_ms);
+                self.pass(rest_ms);
                 self.sums.add_rest(&previous, rest_ms);
             }
-            Before::Unseen(ms) => self.stages = chain::forward(&self.stages, ms as f64),
+            Before::Unseen(ms) => self.pass(ms as f64),
             Before::Off(ms) => {
-                self.stages = chain::on_again(&chain::forward(&self.stages, ms as f64));
+                self.pass(ms as f64);
+                chain::on_again(&mut self.stages);
             }
         }
         self.weigh(&evidence::swallows(&self.own, u8::from(swallow)));
         if let Some((gap_ms, fits)) = gap {
-            self.sums.add_gap(&previous, &self.phases, gap_ms, &fits);
+            self.sums.add_followed(&previous);
+            self.sums.add_gaps(&self.phases, gap_ms, &fits);
         }
-        self.sums.add_suck(&self.phases, swallow);
-        self.own = Own::of(&self.sums);
+        self.sums
+            .add_sucks(&self.phases, 1.0, f64::from(u8::from(swallow)));
+        self.own = Own::of(&self.sums).0;
         self.last_swallows = u8::from(swallow);
         self.recent.push((at, swallow));
         if goes_on {
@@ -337,9 +336,14 @@ impl Now {
         self.show(at);
     }
 
+    /// Lets time pass.
+    fn pass(&mut self, ms: f64) {
+        Chain::of(LIVE_PART).forward(&mut self.stages, &Steps::of(ms));
+    }
+
     fn weigh(&mut self, fits: &[f64; PHASES]) {
         chain::weigh(&mut self.stages, fits);
-        chain::normalise(&mut self.stages);
+        pass::normalise(&mut self.stages);
         self.phases = chain::by_phase(&self.stages);
     }
 
@@ -355,7 +359,7 @@ impl Now {
             for (sum, share) in self.sums.swallows.iter_mut().zip(self.phases) {
                 *sum += share;
             }
-            self.own = Own::of(&self.sums);
+            self.own = Own::of(&self.sums).0;
             if let Some(last) = self.recent.last_mut() {
                 last.1 = true;
             }
@@ -414,26 +418,16 @@ impl Now {
         }
     }
 
-    /// Where looking back starts from: the numbers that the live pass came to, and for feeds of
-    /// usual length a guess from the whole feed's gaps and swallows. Which is the better only
-    /// shows when looking back; in a long feed the live numbers rest on much.
+    /// Where looking back starts from: the numbers that the live pass came to, and a guess from
+    /// the whole feed's gaps and swallows. Which is the better only shows when looking back.
     fn starts(&self) -> Vec<Own> {
         let mut starts = vec![self.own];
         let sucks: f64 = self.sums.sucks.iter().sum();
-        if 0.0 < sucks && !self.is_long() {
+        if 0.0 < sucks {
             let share = self.sums.swallows.iter().sum::<f64>() / sucks;
             starts.push(Own::guess(self.tempo.usual_ms(), share));
         }
         starts
-    }
-
-    fn is_long(&self) -> bool {
-        LONG_SUCKS < self.sucks
-    }
-
-    /// How often looking back takes the feed's own numbers anew.
-    fn rounds(&self) -> usize {
-        if self.is_long() { ROUNDS_LONG } else { ROUNDS }
     }
 
     fn sucks_per_min(&self) -> Option<f64> {

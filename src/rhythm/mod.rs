@@ -9,29 +9,34 @@
 //!    is known, or was broken by time off the breast or time that nobody looked.
 //! 2. `tempo`: a gap is a rest if it is longer than [`REST_GAPS`] of the feed's own usual gaps,
 //!    and never if it is not longer than [`REST_MS_FLOOR`]. Missed taps do not split a run.
-//! 3. `own`: how fast this baby sucks and how often it swallows, drawn from the published means
-//!    towards what this feed shows, phase by phase.
+//! 3. `own`: how fast this baby sucks, swallows and rests, drawn from the published means towards
+//!    what this feed shows, phase by phase.
 //! 4. `evidence`: how well a suck, its swallow and its gap fit each phase. A swallow counts fully,
-//!    the rate less: at the breast it differs little.
+//!    the rate as far as it does not wander: at the breast it differs little.
 //! 5. `chain`: phases last for a while and follow each other in an order: quick sucks first, milk
-//!    flowing for about two minutes at a time, flutter at the end.
-//! 6. `live` goes forward only; `smooth` goes forward and back over all taps, and learns the
-//!    feed's own numbers again with what came later.
+//!    flowing for about two minutes at a time, flutter at the end. `pass` goes forward and back
+//!    over it.
+//! 6. `live` goes forward only. Looking back, `learn` takes the feed's own numbers from all of it,
+//!    quickly, on `block`s of sucks and in several readings; `smooth` then judges every suck.
 //! 7. `boundary`: where the specialist moved a boundary, her word wins; what was computed is kept
 //!    beside it.
 //! 8. `tile`, `rate`, `doubt`: what is told of it.
 
+mod block;
 mod boundary;
 mod chain;
 mod doubt;
 mod evidence;
 mod file;
 mod json;
+mod learn;
 mod live;
 mod own;
 mod parameter;
+mod pass;
 mod rate;
 mod smooth;
+mod suck;
 mod summary;
 mod tempo;
 mod tile;
@@ -42,6 +47,7 @@ pub use file::{LINE_MOST, ROWS_MOST, TapFileError, read_taps, write_taps};
 pub use json::json;
 pub use live::{Rhythm, of};
 pub use parameter::{DOUBLED_MS, REST_GAPS, REST_MS_CEILING, REST_MS_FLOOR};
+pub use pass::{Hidden, course, posterior};
 pub use rate::student_95;
 pub use summary::{
     Computed, Doubt, Interval, Live, Phase, PhaseRates, PhaseSpan, Rate, RestStatistics, Run,
@@ -49,4 +55,4 @@ pub use summary::{
 };
 
 /// The version of the rules that make a [`Summary`]; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "rhythm-1";
+pub const RULE_VERSION: &str = "rhythm-2";

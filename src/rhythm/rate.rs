@@ -15,7 +15,8 @@
 use super::live::phase as phase_of;
 use super::own::Own;
 use super::parameter::{GAP_SPREAD, PHASES};
-use super::smooth::{Smoothed, Suck};
+use super::smooth::Smoothed;
+use super::suck::Suck;
 use super::summary::{Phase, PhaseRates, Rate};
 use super::watch::Before;
 

@@ -1,20 +1,22 @@
 //! Looking back: forward and back over all taps, so that every suck is judged by what came before
 //! and after it.
 //!
-//! 1. The taps become sucks with the gaps before them; doubled taps join the suck they double, and
-//!    swallows alone the suck before them.
-//! 2. A few rounds of expectation and maximisation: judge every suck with the feed's own numbers,
-//!    then take the numbers anew from what was judged (Dempster, Laird and Rubin 1977, J R Stat
-//!    Soc B 39:1, held by the published means as in `own`).
-//! 3. Each suck gets its most probable phase.
+//! 1. `suck`: the taps become sucks with the gaps before them.
+//! 2. `learn`: the feed's own numbers, in one reading or several.
+//! 3. With the numbers of each reading every suck is judged; the readings are weighed together, and
+//!    each suck gets its most probable phase: that makes the fewest errors.
 
-use super::chain::{self, Stages};
+use super::block::{Blocks, Parts};
+use super::chain::{self, STAGES, Stages, Steps};
 use super::evidence::{self, GapFit};
-use super::live::{SWALLOW_LATE_MS, index, most, phase};
-use super::own::{Own, Sums};
+use super::learn::{self, Numbers, Reading};
+use super::live::{index, most, phase};
+use super::own::Own;
 use super::parameter::{PHASES, REST_MS_CEILING};
+use super::pass::{self, Hidden};
+use super::suck::{Suck, Sucks};
 use super::summary::{Computed, Phase, Summary};
-use super::watch::{Before, Seen, Watch};
+use super::watch::Before;
 use super::{boundary, doubt, rate, tile};
 use crate::record::{At, BoundaryMoved, Tap};
 
@@ -22,62 +24,10 @@ use crate::record::{At, BoundaryMoved, Tap};
 const CLASS_MS: u64 = 10;
 const CLASSES: usize = (REST_MS_CEILING / CLASS_MS) as usize + 1;
 
-/// One jaw movement as the smoothing sees it.
-#[derive(Debug, Clone, Copy)]
-pub(super) struct Suck {
-    pub(super) at: At,
-    pub(super) before: Before,
-    /// Swallows with it or just after it.
-    pub(super) swallows: u8,
-}
-
-/// The sucks of a feed, and which of them each tapped suck is.
-pub(super) struct Sucks {
-    pub(super) sucks: Vec<Suck>,
-    /// For each tapped suck, doubled ones too, the index of its suck.
-    pub(super) of_tap: Vec<u32>,
-}
-
-impl Sucks {
-    fn of(taps: &[Tap]) -> Self {
-        let mut watch = Watch::default();
-        let mut sucks: Vec<Suck> = Vec::with_capacity(taps.len());
-        let mut of_tap = Vec::with_capacity(taps.len());
-        for tap in taps {
-            match watch.see(*tap) {
-                Seen::Suck { before, swallow } => {
-                    sucks.push(Suck {
-                        at: tap.at,
-                        before,
-                        swallows: u8::from(swallow),
-                    });
-                    of_tap.push(sucks.len() as u32 - 1);
-                }
-                Seen::Doubled { swallow } => {
-                    if let Some(last) = sucks.last_mut() {
-                        last.swallows = last.swallows.max(u8::from(swallow));
-                    }
-                    of_tap.push((sucks.len() as u32).saturating_sub(1));
-                }
-                Seen::Swallow { after_ms } => {
-                    if after_ms.is_some_and(|ms| ms <= SWALLOW_LATE_MS)
-                        && let Some(last) = sucks.last_mut()
-                    {
-                        last.swallows = last.swallows.saturating_add(1);
-                    }
-                }
-                Seen::Changed | Seen::Unchanged => {}
-            }
-        }
-        Self { sucks, of_tap }
-    }
-}
-
-/// What depends on a gap within a run alone: how it fits each phase, worked out once a round, and
-/// the chance to leave each stage within it, worked out once.
+/// What depends on a gap within a run alone: how it fits each phase, and the time it takes.
 struct Gaps {
     fits: Vec<[GapFit; PHASES]>,
-    leaving: Vec<Stages>,
+    steps: Vec<Steps>,
     rest_ms: u64,
 }
 
@@ -86,9 +36,7 @@ impl Gaps {
         let classes = ((rest_ms / CLASS_MS) as usize + 1).min(CLASSES);
         Self {
             fits: vec![[GapFit::default(); PHASES]; classes],
-            leaving: (0..classes)
-                .map(|it| chain::leaving(middle_ms(it)))
-                .collect(),
+            steps: (0..classes).map(|it| Steps::of(middle_ms(it))).collect(),
             rest_ms,
         }
     }
@@ -117,135 +65,126 @@ fn middle_ms(class: usize) -> f64 {
 
 /// What looking back over the sucks gives.
 pub(super) struct Smoothed {
+    /// The numbers of the best reading.
     pub(super) own: Own,
     /// The probability of each phase, for each suck.
     pub(super) phases: Vec<[f64; PHASES]>,
     /// Sucks that each gap within a run spans, expected; zero where there is no such gap.
     pub(super) spans: Vec<f64>,
+    /// The share of sucks whose phase is another on the most probable course of the whole feed.
+    pub(super) off_course: f64,
 }
 
-/// One pass forward and back: the phases of every suck, and the logarithm of how well the numbers
-/// fit all of them.
-fn pass(
-    sucks: &[Suck],
-    own: &Own,
-    gaps: &Gaps,
-    forward: &mut Vec<Stages>,
-) -> (Vec<[f64; PHASES]>, f64) {
-    let no_rest = evidence::no_rest(own);
-    let swallows = [0, 1, 2].map(|count| evidence::swallows(own, count));
-    let swallow = |suck: &Suck| &swallows[usize::from(suck.swallows.min(2))];
-    forward.clear();
-    let mut stages = chain::START;
-    let (mut fit, mut product) = (0.0, 1.0_f64);
-    for suck in sucks {
-        if let Some(class) = gaps.class(suck.before) {
-            chain::weigh(&mut stages, &no_rest);
-            stages = chain::step_forward(&stages, &gaps.leaving[class]);
-            let (fits, swallow) = (&gaps.fits[class], swallow(suck));
-            chain::weigh(
-                &mut stages,
-                &std::array::from_fn(|it| fits[it].fit * swallow[it]),
-            );
-        } else {
-            match suck.before {
-                Before::Nothing => {}
-                Before::Gap(ms) => {
-                    chain::weigh(&mut stages, &evidence::rest(own, ms as f64));
-                    stages = chain::forward(&stages, ms as f64);
-                }
-                Before::Unseen(ms) => stages = chain::forward(&stages, ms as f64),
-                Before::Off(ms) => {
-                    stages = chain::on_again(&chain::forward(&stages, ms as f64));
-                }
-            }
-            chain::weigh(&mut stages, swallow(suck));
-        }
-        product *= chain::normalise(&mut stages);
-        if product < 1e-200 {
-            fit += product.ln();
-            product = 1.0;
-        }
-        forward.push(stages);
-    }
-    fit += product.ln();
-    let mut phases = vec![[0.0; PHASES]; sucks.len()];
-    let mut after: Stages = [1.0; chain::STAGES];
-    for (index, suck) in sucks.iter().enumerate().rev() {
-        let mut both = forward[index];
-        for (stage, weight) in both.iter_mut().zip(after) {
-            *stage *= weight;
-        }
-        phases[index] = chain::by_phase(&both);
-        let sum: f64 = phases[index].iter().sum();
-        if 0.0 < sum {
-            phases[index] = phases[index].map(|it| it / sum);
-        }
-        if let Some(class) = gaps.class(suck.before) {
-            let (fits, swallow) = (&gaps.fits[class], swallow(suck));
-            chain::weigh(
-                &mut after,
-                &std::array::from_fn(|it| fits[it].fit * swallow[it]),
-            );
-            after = chain::step_backward(&after, &gaps.leaving[class]);
-            chain::weigh(&mut after, &no_rest);
-        } else {
-            chain::weigh(&mut after, swallow(suck));
-            match suck.before {
-                Before::Nothing => {}
-                Before::Gap(ms) => {
-                    after = chain::backward(&after, ms as f64);
-                    chain::weigh(&mut after, &evidence::rest(own, ms as f64));
-                }
-                Before::Unseen(ms) => after = chain::backward(&after, ms as f64),
-                Before::Off(ms) => {
-                    after = chain::backward(&chain::on_again_backward(&after), ms as f64);
-                }
-            }
-        }
-        chain::normalise(&mut after);
-    }
-    (phases, fit)
+/// Sucks as a row of items with hidden stages, given the feed's numbers.
+struct Judging<'a> {
+    sucks: &'a [Suck],
+    own: &'a Own,
+    gaps: &'a Gaps,
+    parts: &'a Parts,
+    no_rest: [f64; PHASES],
+    swallows: [[f64; PHASES]; 3],
 }
 
-/// What the feed shows, with every suck shared out over the phases.
-fn sums(sucks: &[Suck], phases: &[[f64; PHASES]], gaps: &Gaps) -> Sums {
-    let mut sums = Sums::default();
-    let mut before = [0.0; PHASES];
-    for (suck, phases) in sucks.iter().zip(phases) {
-        sums.add_suck(phases, 0 < suck.swallows);
-        match (gaps.class(suck.before), suck.before) {
-            (Some(class), Before::Gap(ms)) => {
-                sums.add_gap(&before, phases, ms as f64, &gaps.fits[class]);
-            }
-            (None, Before::Gap(ms)) => sums.add_rest(&before, ms as f64),
+impl Hidden<STAGES> for Judging<'_> {
+    fn count(&self) -> usize {
+        self.sucks.len()
+    }
+
+    fn start(&self) -> Stages {
+        chain::START
+    }
+
+    fn forward(&self, to: usize, stages: &mut Stages) {
+        let suck = &self.sucks[to];
+        let chain = self.parts.chain(suck.at);
+        if let Some(class) = self.gaps.class(suck.before) {
+            chain::weigh(stages, &self.no_rest);
+            chain.forward(stages, &self.gaps.steps[class]);
+            return;
+        }
+        let ms = suck.before.ms().unwrap_or(0) as f64;
+        if let Before::Gap(_) = suck.before {
+            chain::weigh(stages, &evidence::rest(self.own, ms));
+        }
+        chain.forward(stages, &Steps::of(ms));
+        if let Before::Off(_) = suck.before {
+            chain::on_again(stages);
+        }
+    }
+
+    fn backward(&self, to: usize, weights: &mut Stages) {
+        let suck = &self.sucks[to];
+        let chain = self.parts.chain(suck.at);
+        if let Some(class) = self.gaps.class(suck.before) {
+            chain.backward(weights, &self.gaps.steps[class]);
+            chain::weigh(weights, &self.no_rest);
+            return;
+        }
+        let ms = suck.before.ms().unwrap_or(0) as f64;
+        if let Before::Off(_) = suck.before {
+            chain::on_again_backward(weights);
+        }
+        chain.backward(weights, &Steps::of(ms));
+        if let Before::Gap(_) = suck.before {
+            chain::weigh(weights, &evidence::rest(self.own, ms));
+        }
+    }
+
+    fn best(&self, to: usize, stages: &mut Stages) -> [usize; STAGES] {
+        let suck = &self.sucks[to];
+        let chain = self.parts.chain(suck.at);
+        let ms = suck.before.ms().unwrap_or(0) as f64;
+        match suck.before {
+            before if self.gaps.class(before).is_some() => chain::weigh(stages, &self.no_rest),
+            Before::Gap(_) => chain::weigh(stages, &evidence::rest(self.own, ms)),
             _ => {}
         }
-        before = *phases;
+        chain.best(stages, &Steps::of(ms))
     }
-    sums
+
+    fn fit(&self, at: usize) -> (Stages, f64) {
+        let suck = &self.sucks[at];
+        let swallow = &self.swallows[usize::from(suck.swallows.min(2))];
+        let phases = match self.gaps.class(suck.before) {
+            Some(class) => {
+                let fits = &self.gaps.fits[class];
+                std::array::from_fn(|it| fits[it].fit * swallow[it])
+            }
+            None => *swallow,
+        };
+        (chain::by_stage(&phases), 0.0)
+    }
 }
 
-/// Looks back over the sucks, from several starting numbers of which the best fit goes on.
-fn smooth(sucks: &[Suck], starts: &[Own], rest_ms: u64, rounds: usize) -> Smoothed {
-    let mut forward = Vec::with_capacity(sucks.len());
+/// Looks back over the sucks.
+fn smooth(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> Smoothed {
+    let (readings, blocks) = learn::readings(sucks, numbers, rest_ms);
     let mut gaps = Gaps::new(rest_ms);
-    let mut own = starts.first().copied().unwrap_or_else(Own::start);
-    let mut best = f64::NEG_INFINITY;
-    for start in starts {
-        let (mut tried, mut fit) = (*start, f64::NEG_INFINITY);
-        for _ in 0..rounds {
-            gaps.fit(&tried);
-            let phases;
-            (phases, fit) = pass(sucks, &tried, &gaps, &mut forward);
-            tried = Own::of(&sums(sucks, &phases, &gaps));
-        }
-        if best < fit {
-            (own, best) = (tried, fit);
-        }
+    let parts = Parts::of(sucks);
+    let mut phases = vec![[0.0; PHASES]; sucks.len()];
+    let mut room = Vec::with_capacity(sucks.len());
+    // The best one last: its fits stay for what follows.
+    for Reading { own, weight } in readings.iter().rev() {
+        gaps.fit(own);
+        let judging = Judging {
+            sucks,
+            own,
+            gaps: &gaps,
+            parts: &parts,
+            no_rest: evidence::no_rest(own),
+            swallows: [0, 1, 2].map(|count| evidence::swallows(own, count)),
+        };
+        pass::posterior(&judging, &mut room, |at, stages| {
+            for (sum, it) in phases[at].iter_mut().zip(chain::by_phase(stages)) {
+                *sum += weight * it;
+            }
+        });
     }
-    gaps.fit(&own);
-    let (phases, _) = pass(sucks, &own, &gaps, &mut forward);
+    // Weights add up to one but for rounding.
+    for share in phases.iter_mut().flatten() {
+        *share = share.min(1.0);
+    }
+    let own = readings.first().map_or_else(Own::start, |it| it.own);
     let spans = sucks
         .iter()
         .zip(&phases)
@@ -256,7 +195,22 @@ fn smooth(sucks: &[Suck], starts: &[Own], rest_ms: u64, rounds: usize) -> Smooth
             })
         })
         .collect();
-    Smoothed { own, phases, spans }
+    let off_course = off_course(&blocks, &own, &phases);
+    Smoothed {
+        own,
+        phases,
+        spans,
+        off_course,
+    }
+}
+
+fn off_course(blocks: &Blocks, own: &Own, phases: &[[f64; PHASES]]) -> f64 {
+    let course = blocks.course(own);
+    let off = course
+        .iter()
+        .zip(phases)
+        .filter(|(on, it)| **on != most(it));
+    off.count() as f64 / phases.len().max(1) as f64
 }
 
 /// Lets the specialist's boundaries win: her sucks are as she says, with certainty.
@@ -282,14 +236,13 @@ fn tell(
 pub(super) fn summary(
     taps: &[Tap],
     boundaries: &[BoundaryMoved],
-    starts: &[Own],
+    numbers: &Numbers,
     rest_ms: u64,
-    rounds: usize,
     unresolved: u32,
     out_of_order: u32,
 ) -> Summary {
     let sucks = Sucks::of(taps);
-    let mut smoothed = smooth(&sucks.sucks, starts, rest_ms, rounds);
+    let mut smoothed = smooth(&sucks.sucks, numbers, rest_ms);
     let mut labels: Vec<Phase> = smoothed.phases.iter().map(|it| phase(most(it))).collect();
     let computed = (!boundaries.is_empty()).then(|| {
         let computed = tile::of(taps, &sucks, &labels, &smoothed, rest_ms);

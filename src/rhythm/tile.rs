@@ -9,7 +9,8 @@
 
 use super::evidence;
 use super::live::phase as phase_of;
-use super::smooth::{Smoothed, Sucks};
+use super::smooth::Smoothed;
+use super::suck::Sucks;
 use super::summary::{Phase, PhaseSpan, RestStatistics, Run, RunStatistics, Summary, TotalsMs};
 use super::watch::{Seen, Watch};
 use crate::record::{At, Tap};

@@ -7,6 +7,7 @@ mod files;
 mod gaps;
 mod known;
 mod live;
+mod outside;
 mod printed;
 
 use feedside::record::{At, Tap, TapWhat};

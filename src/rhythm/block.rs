@@ -1,0 +1,380 @@
+//! A feed in blocks of a few sucks, for learning its numbers quickly: within a block the phase is
+//! taken as one. Knows how blocks fit the phases and what they add up to; not how the feed's
+//! numbers are drawn from that.
+
+use super::chain::{self, Chain, STAGES, Stages, Steps};
+use super::evidence::{self, GapFit};
+use super::own::{Own, Sums};
+use super::parameter::{FLUTTER_FEED_MS_LEAST, FLUTTER_PARTS, GAP_SPREAD, PHASES, QUICK};
+use super::pass::{self, Hidden};
+use super::suck::Suck;
+use super::watch::Before;
+use crate::record::At;
+
+/// Width of a class of gaps, in milliseconds.
+const CLASS_MS: u64 = 20;
+/// What stands for "no gap within a run" among the classes.
+const NO_CLASS: u16 = u16::MAX;
+
+/// The parts of a feed, from which on flutter sets in more readily.
+pub(super) struct Parts {
+    from: [At; FLUTTER_PARTS.len()],
+}
+
+impl Parts {
+    /// For a feed of these sucks.
+    pub(super) fn of(sucks: &[Suck]) -> Self {
+        let first = sucks.first().map_or(At::START, |it| it.at);
+        let all_ms = sucks
+            .last()
+            .map_or(0, |last| last.at.since_ms(first))
+            .max(FLUTTER_FEED_MS_LEAST) as f64;
+        Self {
+            from: FLUTTER_PARTS.map(|share| first.plus_ms((all_ms * share) as u64)),
+        }
+    }
+
+    /// The chain that leads to a time.
+    pub(super) fn chain(&self, at: At) -> &'static Chain {
+        Chain::of(self.from.iter().filter(|from| **from < at).count())
+    }
+}
+
+/// A few sucks in a row, all of one run.
+struct Block {
+    /// What came before its first suck.
+    before: Before,
+    /// Whether that was a gap within a run.
+    goes_on: bool,
+    /// The indices of its sucks: from, to and not with it.
+    sucks: (u32, u32),
+    /// Sucks in it with no swallow, one, and more.
+    swallows: [f64; 3],
+    /// The time from the block before.
+    steps: Steps,
+    chain: &'static Chain,
+}
+
+impl Block {
+    fn range(&self) -> std::ops::Range<usize> {
+        self.sucks.0 as usize..self.sucks.1 as usize
+    }
+
+    fn rest_ms(&self) -> Option<f64> {
+        match self.before {
+            Before::Gap(ms) if !self.goes_on => Some(ms as f64),
+            _ => None,
+        }
+    }
+}
+
+/// A feed in blocks.
+pub(super) struct Blocks {
+    blocks: Vec<Block>,
+    /// For each suck, the class of the gap within a run before it.
+    class: Vec<u16>,
+    classes: usize,
+}
+
+/// How gaps fit the phases, class by class.
+pub(super) struct Table {
+    fits: Vec<[GapFit; PHASES]>,
+    ln: Vec<[f64; PHASES]>,
+}
+
+/// The middle of a class.
+fn middle_ms(class: usize) -> f64 {
+    (class as u64 * CLASS_MS + CLASS_MS / 2) as f64
+}
+
+impl Blocks {
+    /// Blocks of at most so many sucks.
+    pub(super) fn of(sucks: &[Suck], rest_ms: u64, most: u32) -> Self {
+        let parts = Parts::of(sucks);
+        let mut blocks: Vec<Block> = Vec::new();
+        let mut class = Vec::with_capacity(sucks.len());
+        let mut passed_ms = 0.0;
+        for (index, suck) in sucks.iter().enumerate() {
+            let within = match suck.before {
+                Before::Gap(ms) if ms <= rest_ms => Some(ms / CLASS_MS),
+                _ => None,
+            };
+            class.push(within.map_or(NO_CLASS, |it| it as u16));
+            let index = index as u32;
+            let joins = within.is_some()
+                && blocks
+                    .last()
+                    .is_some_and(|last| last.sucks.1 - last.sucks.0 < most);
+            if !joins {
+                passed_ms = 0.0;
+                blocks.push(Block {
+                    before: suck.before,
+                    goes_on: within.is_some(),
+                    sucks: (index, index),
+                    swallows: [0.0; 3],
+                    steps: Steps::of(0.0),
+                    chain: parts.chain(suck.at),
+                });
+            }
+            passed_ms += suck.before.ms().unwrap_or(0) as f64;
+            if let Some(block) = blocks.last_mut() {
+                block.sucks.1 = index + 1;
+                block.swallows[usize::from(suck.swallows.min(2))] += 1.0;
+                block.steps = Steps::of(passed_ms);
+            }
+        }
+        Self {
+            blocks,
+            class,
+            classes: (rest_ms / CLASS_MS) as usize + 1,
+        }
+    }
+
+    /// How gaps fit with these numbers.
+    pub(super) fn table(&self, own: &Own) -> Table {
+        let fits: Vec<[GapFit; PHASES]> = (0..self.classes)
+            .map(|class| std::array::from_fn(|phase| evidence::gap(own, phase, middle_ms(class))))
+            .collect();
+        let ln = fits.iter().map(|it| it.map(|fit| fit.fit.ln())).collect();
+        Table { fits, ln }
+    }
+
+    /// Judges every block with these numbers; gives how well they fit, as a logarithm.
+    pub(super) fn judge(&self, own: &Own, table: &Table, room: &mut Room) -> f64 {
+        room.phases.clear();
+        room.phases.resize(self.blocks.len(), [0.0; PHASES]);
+        let judging = Judging::new(self, own, table);
+        let phases = &mut room.phases;
+        pass::posterior(&judging, &mut room.stages, |at, stages| {
+            phases[at] = chain::by_phase(stages);
+        })
+    }
+
+    /// The phase of each suck on the one most probable course of the whole feed.
+    pub(super) fn course(&self, own: &Own) -> Vec<usize> {
+        let table = self.table(own);
+        let (course, _) = pass::course(&Judging::new(self, own, &table));
+        let mut phases = vec![QUICK; self.class.len()];
+        for (block, stage) in self.blocks.iter().zip(course) {
+            phases[block.range()].fill(chain::phase_of(stage));
+        }
+        phases
+    }
+
+    /// What the feed shows, with every block shared out over the phases.
+    pub(super) fn sums(&self, phases: &[[f64; PHASES]], table: &Table) -> Sums {
+        let mut sums = Sums::default();
+        let mut of_class = vec![[0.0; PHASES]; self.classes];
+        let mut before = [0.0; PHASES];
+        for (block, shares) in self.blocks.iter().zip(phases) {
+            let range = block.range();
+            sums.add_sucks(
+                shares,
+                range.len() as f64,
+                block.swallows[1] + block.swallows[2],
+            );
+            if let Some(ms) = block.rest_ms() {
+                sums.add_rest(&before, ms);
+            }
+            let within = range.len() as f64 - 1.0;
+            for phase in 0..PHASES {
+                let first = if block.goes_on { before[phase] } else { 0.0 };
+                sums.followed[phase] += first + within * shares[phase];
+            }
+            for class in &self.class[range] {
+                if let Some(sum) = of_class.get_mut(usize::from(*class)) {
+                    for (sum, share) in sum.iter_mut().zip(shares) {
+                        *sum += share;
+                    }
+                }
+            }
+            before = *shares;
+        }
+        for (class, (shares, fits)) in of_class.iter().zip(&table.fits).enumerate() {
+            sums.add_gaps(shares, middle_ms(class), fits);
+        }
+        sums
+    }
+
+    /// How much of the rate's evidence stands on its own: single gaps' variance over that of sums
+    /// of up to [`WANDER_GAPS`]. Below one, the rate wanders and gaps repeat each other; above,
+    /// the hand's jitter evens itself out.
+    pub(super) fn rate_weight(&self, own: &Own, phases: &[[f64; PHASES]], table: &Table) -> f64 {
+        let start = WANDER_START * GAP_SPREAD * GAP_SPREAD;
+        let (mut single, mut summed) = (start, start / WANDER_WEIGHT);
+        let (mut sum, mut squares, mut count) = (0.0, 0.0, 0);
+        let mut last = QUICK;
+        for (block, shares) in self.blocks.iter().zip(phases) {
+            let phase = super::live::most(shares);
+            if !block.goes_on || phase != last || WANDER_GAPS <= count {
+                if WANDER_GAPS_LEAST <= count {
+                    summed += sum * sum;
+                    single += squares;
+                }
+                (sum, squares, count) = (0.0, 0.0, 0);
+            }
+            last = phase;
+            for class in &self.class[block.range()] {
+                let class = usize::from(*class);
+                if let Some(fits) = table.fits.get(class) {
+                    let spans = fits[phase].sucks;
+                    let departure = (middle_ms(class) / own.gap_ms[phase] - spans) / spans.sqrt();
+                    let departure: f64 = departure.clamp(-0.5, 0.5);
+                    sum += departure;
+                    squares += departure * departure;
+                    count += 1;
+                }
+            }
+        }
+        (single / summed).clamp(WANDER_WEIGHT_LEAST, WANDER_WEIGHT_MOST)
+    }
+
+    /// Sucks and swallows in a window of so many sucks either side of each block's middle.
+    pub(super) fn swallowing(&self, sucks: &[Suck], half: usize) -> Vec<f64> {
+        let mut sum = Vec::with_capacity(sucks.len() + 1);
+        sum.push(0.0);
+        let mut so_far = 0.0;
+        for suck in sucks {
+            so_far += f64::from(suck.swallows.min(1));
+            sum.push(so_far);
+        }
+        self.blocks
+            .iter()
+            .map(|block| {
+                let middle = (block.sucks.0 + block.sucks.1) as usize / 2;
+                let from = middle.saturating_sub(half);
+                let to = (middle + half + 1).min(sucks.len());
+                (sum[to] - sum[from]) / (to - from).max(1) as f64
+            })
+            .collect()
+    }
+
+    /// Sucks of the run that each block lies in.
+    pub(super) fn run_sucks(&self) -> Vec<u32> {
+        let mut lengths = vec![0; self.blocks.len()];
+        let mut from = 0;
+        for at in 1..=self.blocks.len() {
+            if self.blocks.get(at).is_none_or(|block| !block.goes_on) {
+                let sucks = self.blocks[at - 1].sucks.1 - self.blocks[from].sucks.0;
+                lengths[from..at].fill(sucks);
+                from = at;
+            }
+        }
+        lengths
+    }
+
+    /// The first suck of each block.
+    pub(super) fn firsts(&self) -> impl Iterator<Item = usize> {
+        self.blocks.iter().map(|it| it.sucks.0 as usize)
+    }
+}
+
+/// Over so many gaps of one run the rate is asked whether it wanders: about as many as it takes
+/// to tell two phases apart. Common practice.
+const WANDER_GAPS: u32 = 12;
+/// With fewer gaps it is not asked.
+const WANDER_GAPS_LEAST: u32 = 4;
+/// What is taken before a feed has shown it: see [`super::parameter::RATE_WEIGHT`].
+const WANDER_WEIGHT: f64 = super::parameter::RATE_WEIGHT;
+/// How many gaps that is worth.
+const WANDER_START: f64 = 40.0;
+/// The least and the most that are taken.
+const WANDER_WEIGHT_LEAST: f64 = 0.25;
+/// See [`WANDER_WEIGHT_LEAST`].
+const WANDER_WEIGHT_MOST: f64 = 1.2;
+
+/// Room that is kept from one judging to the next.
+#[derive(Default)]
+pub(super) struct Room {
+    stages: Vec<Stages>,
+    /// The probability of each phase, block by block.
+    pub(super) phases: Vec<[f64; PHASES]>,
+}
+
+/// Blocks as a row of items with hidden stages, given the feed's numbers.
+struct Judging<'a> {
+    blocks: &'a [Block],
+    own: &'a Own,
+    fits: Vec<([f64; PHASES], f64)>,
+}
+
+impl<'a> Judging<'a> {
+    fn new(of: &'a Blocks, own: &'a Own, table: &Table) -> Self {
+        let no_rest = evidence::no_rest(own).map(f64::ln);
+        let swallows = [0, 1, 2].map(|count| evidence::swallows(own, count).map(f64::ln));
+        let fits = of
+            .blocks
+            .iter()
+            .map(|block| {
+                let range = block.range();
+                let within = range.len() - usize::from(!block.goes_on);
+                let mut ln = no_rest.map(|it| it * within as f64);
+                for (count, ln_of) in block.swallows.iter().zip(&swallows) {
+                    for (sum, it) in ln.iter_mut().zip(ln_of) {
+                        *sum += count * it;
+                    }
+                }
+                for class in &of.class[range] {
+                    if let Some(fit) = table.ln.get(usize::from(*class)) {
+                        for (sum, it) in ln.iter_mut().zip(fit) {
+                            *sum += it;
+                        }
+                    }
+                }
+                let most = ln.iter().copied().fold(f64::MIN, f64::max);
+                (ln.map(|it| (it - most).exp()), most)
+            })
+            .collect();
+        Self {
+            blocks: &of.blocks,
+            own,
+            fits,
+        }
+    }
+}
+
+impl Hidden<STAGES> for Judging<'_> {
+    fn count(&self) -> usize {
+        self.blocks.len()
+    }
+
+    fn start(&self) -> Stages {
+        chain::START
+    }
+
+    fn forward(&self, to: usize, stages: &mut Stages) {
+        let block = &self.blocks[to];
+        if let Some(ms) = block.rest_ms() {
+            chain::weigh(stages, &evidence::rest(self.own, ms));
+        }
+        block.chain.forward(stages, &block.steps);
+        if matches!(block.before, Before::Off(_)) {
+            chain::on_again(stages);
+        }
+    }
+
+    fn backward(&self, to: usize, weights: &mut Stages) {
+        let block = &self.blocks[to];
+        if matches!(block.before, Before::Off(_)) {
+            chain::on_again_backward(weights);
+        }
+        block.chain.backward(weights, &block.steps);
+        if let Some(ms) = block.rest_ms() {
+            chain::weigh(weights, &evidence::rest(self.own, ms));
+        }
+    }
+
+    fn best(&self, to: usize, stages: &mut Stages) -> [usize; STAGES] {
+        let block = &self.blocks[to];
+        if let Some(ms) = block.rest_ms() {
+            chain::weigh(stages, &evidence::rest(self.own, ms));
+        }
+        // Being put on again changes little; the course does without it.
+        block.chain.best(stages, &block.steps)
+    }
+
+    fn fit(&self, at: usize) -> (Stages, f64) {
+        let (phases, scale) = &self.fits[at];
+        (chain::by_stage(phases), *scale)
+    }
+}
