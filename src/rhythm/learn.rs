@@ -45,7 +45,15 @@ struct Effort {
 }
 
 /// By length; the last for all that are longer. Measured: more gains little.
-const EFFORTS: [Effort; 3] = [
+const EFFORTS: [Effort; 4] = [
+    Effort {
+        sucks: SUCKS_LEAST,
+        block: 4,
+        cuts: 0,
+        first: 1,
+        kept: 1,
+        more: 1,
+    },
     Effort {
         sucks: 1_800,
         block: 4,
@@ -98,8 +106,8 @@ const AROUND: usize = 12;
 const FEW_MANY: (f64, f64) = (0.1, 0.9);
 /// A reading's own phase is taken for so probable, the others share the rest.
 const TAKEN_FOR: f64 = 0.94;
-/// With fewer sucks there is nothing to cut.
-const SUCKS_LEAST: usize = 30;
+/// With no more sucks there is nothing to cut.
+const SUCKS_LEAST: usize = 29;
 /// A reading whose fit is so much worse than the best, as a logarithm, is dropped.
 const FAR_BELOW: f64 = 4.0;
 
@@ -209,7 +217,7 @@ fn learnt(sucks: &[Suck], starts: &[Own], blocks: &Blocks, effort: &Effort) -> V
             learning.rounds(*start, effort.first, rate_weight),
         );
     }
-    if SUCKS_LEAST <= sucks.len() {
+    if SUCKS_LEAST < sucks.len() {
         let swallowing = blocks.swallowing(sucks, AROUND);
         for cut in CUTS.iter().take(effort.cuts) {
             let own = learning.cut(*cut, sucks, &swallowing, &base);

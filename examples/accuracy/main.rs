@@ -1,8 +1,10 @@
 //! How right the rhythm is on simulated feeds whose truth is known, by level of the hand's noise.
 //!
 //! `cargo run --release --no-default-features --example accuracy [FEEDS]` prints one table: the
-//! share of sucks in a wrong phase (smoothed, live, and by a naive rule), the error of the first
-//! flow, how well runs are found, and how often the 95 % intervals hold the truth.
+//! share of sucks in a wrong phase (smoothed, by a pass that is told the feed's true numbers, live,
+//! and by a naive rule), the error of the first flow, told and by that pass, how well runs are found, and how often the 95 % intervals hold the truth.
+
+mod informed;
 
 use std::collections::HashSet;
 
@@ -18,11 +20,13 @@ const RUN_NEAR_MS: u64 = 1_000;
 struct Score {
     sucks: usize,
     wrong: usize,
+    wrong_informed: usize,
     wrong_live: usize,
     wrong_naive: usize,
     flips_live: usize,
     minutes: f64,
     first_flow_ms: Vec<f64>,
+    first_flow_informed_ms: Vec<f64>,
     first_flow_unlike: usize,
     runs_true: usize,
     runs_told: usize,
@@ -55,21 +59,22 @@ fn main() {
     let only: Option<Baby> = std::env::args().nth(2).and_then(|it| Baby::from_word(&it));
     println!("{feeds} feeds a level, 20 minutes each, every kind of baby in turn\n");
     println!(
-        "| hand | wrong sucks, smoothed | live | naive | changes/min live | first flow: median s | 90th s | told or not unlike | runs F1 | rate, phase | rate, feed | ratio, phase | ratio, feed |"
+        "| hand | wrong sucks, smoothed | told the truth's numbers | ratio | live | naive | changes/min live | first flow: median s | 90th s | informed: median s | 90th s | told or not unlike | runs F1 | rate, phase | rate, feed | ratio, phase | ratio, feed |"
     );
-    println!("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
+    println!("|{}", "---|".repeat(17));
     for level in HandLevel::ALL {
         let mut score = Score::default();
         for seed in 0..feeds {
             let baby = only.unwrap_or(Baby::ALL[seed as usize % Baby::ALL.len()]);
             let feed = simulate(baby, level.hand(), seed, 20);
-            add(&mut score, &feed);
+            let informed = informed::phases(baby, level.hand(), &feed, 20.0 * 60_000.0);
+            add(&mut score, &feed, &informed);
         }
         print(level.as_word(), &mut score);
     }
 }
 
-fn add(score: &mut Score, feed: &Simulated) {
+fn add(score: &mut Score, feed: &Simulated, informed: &[(At, Phase)]) {
     let summary = of(&feed.taps);
     let mut rhythm = Rhythm::new();
     let mut shown = None;
@@ -88,10 +93,21 @@ fn add(score: &mut Score, feed: &Simulated) {
         }
         score.sucks += 1;
         score.wrong += usize::from(told(&summary, tap.at) != Some(truth));
+        let place = informed
+            .partition_point(|it| it.0 <= tap.at)
+            .saturating_sub(1);
+        let by_informed = informed.get(place).map(|it| it.1);
+        score.wrong_informed += usize::from(by_informed != Some(truth));
         score.wrong_live += usize::from(live != truth);
         score.wrong_naive += usize::from(naive.push(tap.at, tap.what) != truth);
     }
     score.minutes += summary.watched_ms as f64 / 60_000.0;
+    let flow = informed.iter().find(|it| it.1 == Phase::Flow);
+    if let (Some((told, _)), Some(truth)) = (flow, feed.truth.first_flow) {
+        score
+            .first_flow_informed_ms
+            .push(told.as_ms().abs_diff(truth.as_ms()) as f64);
+    }
     match (summary.first_flow, feed.truth.first_flow) {
         (Some(told), Some(truth)) => score
             .first_flow_ms
@@ -239,25 +255,25 @@ fn cover(score: &mut Score, summary: &Summary, truth: &Truth) {
 
 fn print(level: &str, score: &mut Score) {
     let share = |part: usize, all: usize| 100.0 * part as f64 / all.max(1) as f64;
-    score.first_flow_ms.sort_by(f64::total_cmp);
-    let quantile = |share: f64| {
-        let most = score.first_flow_ms.len().saturating_sub(1);
-        score
-            .first_flow_ms
-            .get((most as f64 * share) as usize)
-            .copied()
-            .unwrap_or(f64::NAN)
-            / 1_000.0
+    let quantile = |values: &mut Vec<f64>, share: f64| {
+        values.sort_by(f64::total_cmp);
+        let most = values.len().saturating_sub(1);
+        let at = (most as f64 * share) as usize;
+        values.get(at).copied().unwrap_or(f64::NAN) / 1_000.0
     };
     let f1 = 200.0 * score.runs_found as f64 / (score.runs_true + score.runs_told).max(1) as f64;
     println!(
-        "| {level} | {:.1} % | {:.1} % | {:.1} % | {:.2} | {:.1} | {:.1} | {} | {f1:.1} % | {} |",
+        "| {level} | {:.1} % | {:.1} % | {:.2} | {:.1} % | {:.1} % | {:.2} | {:.1} | {:.1} | {:.1} | {:.1} | {} | {f1:.1} % | {} |",
         share(score.wrong, score.sucks),
+        share(score.wrong_informed, score.sucks),
+        score.wrong as f64 / score.wrong_informed.max(1) as f64,
         share(score.wrong_live, score.sucks),
         share(score.wrong_naive, score.sucks),
         score.flips_live as f64 / score.minutes,
-        quantile(0.5),
-        quantile(0.9),
+        quantile(&mut score.first_flow_ms, 0.5),
+        quantile(&mut score.first_flow_ms, 0.9),
+        quantile(&mut score.first_flow_informed_ms, 0.5),
+        quantile(&mut score.first_flow_informed_ms, 0.9),
         score.first_flow_unlike,
         score
             .cover
