@@ -368,9 +368,11 @@ impl Setter<'_> {
         };
         let mut rows = vec![Tree::Group(Tag::TR.into(), cells(first, true))];
         self.pieces.push(head.clone());
-        for row in &table.rows {
+        let is_short = table.rows.len() <= KEPT_TOGETHER_ROWS;
+        for (index, row) in table.rows.iter().enumerate() {
             let first = self.leaves;
-            let piece = self.row(row, &columns, false, Some(head.clone()));
+            let mut piece = self.row(row, &columns, false, Some(head.clone()));
+            piece.with_next = is_short && index + 1 < table.rows.len();
             self.pieces.push(Rc::new(piece));
             rows.push(Tree::Group(Tag::TR.into(), cells(first, false)));
         }
@@ -439,6 +441,9 @@ impl Setter<'_> {
         }
     }
 }
+
+/// A table of no more rows is not broken over sheets if it fits on one.
+const KEPT_TOGETHER_ROWS: usize = 8;
 
 /// How far the text of a point stands in, in points.
 const INDENT: f32 = 14.0;

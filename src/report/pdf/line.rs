@@ -174,7 +174,8 @@ impl Lines {
                         GlyphId::new(glyph.id),
                         glyph.advance / size,
                         glyph.x / size,
-                        glyph.y / size,
+                        // The layout counts downwards, the file upwards.
+                        -glyph.y / size,
                         0.0,
                         cluster.text_range(),
                         None,
