@@ -78,6 +78,10 @@ fn ward_and_pair(window: &ui::AppWindow, hear: &Hear) {
     on!(hear, it.on_back() => Event::Pair(pair::Event::BackWanted));
     on!(hear, it.on_begin() => Event::Pair(pair::Event::BeginWanted));
     on!(hear, it.on_edit() => Event::Pair(pair::Event::EditWanted));
+    on!(hear, it.on_twin() => Event::Pair(pair::Event::TwinWanted));
+    on!(hear, it.on_show_table(table) => Event::Pair(pair::Event::TableWanted(table)));
+    on!(hear, it.on_said_right(index) => Event::Pair(pair::Event::SaidRight(place(index))));
+    on!(hear, it.on_correct(index) => Event::Pair(pair::Event::CorrectWanted(place(index))));
     on!(hear, it.on_open_visit(index) => Event::Pair(pair::Event::VisitOpened(place(index))));
     {
         // A choice or the key "keep" comes with the fields as they stand, or they would be lost.
@@ -88,7 +92,9 @@ fn ward_and_pair(window: &ui::AppWindow, hear: &Hear) {
                 0 => pair::Group::Sex,
                 1 => pair::Group::Way,
                 2 => pair::Group::Reasons,
-                _ => pair::Group::Risks,
+                3 => pair::Group::Risks,
+                4 => pair::Group::Language,
+                _ => pair::Group::Babies,
             };
             hear(Event::Pair(pair::Event::Chose(group, place(index))));
         });
@@ -112,6 +118,8 @@ fn typed(window: &slint::Weak<ui::AppWindow>, hear: &Hear) {
         (pair::Field::Birth, it.get_birth()),
         (pair::Field::Weight, it.get_weight()),
         (pair::Field::Gestation, it.get_gestation()),
+        (pair::Field::MotherNumber, it.get_mother_number()),
+        (pair::Field::BabyNumber, it.get_baby_number()),
     ];
     for (field, text) in fields {
         hear(Event::Pair(pair::Event::Typed(field, text.into())));
@@ -154,6 +162,19 @@ fn before_feed(window: &ui::AppWindow, hear: &Hear) {
             }
         });
     }
+    on!(hear, it.on_choose_weight_step(index) => Event::Before(before::Event::StepChosen(place(index))));
+    on!(hear, it.on_choose_weight_moment(index) => Event::Before(before::Event::MomentChosen(place(index))));
+    on!(hear, it.on_said_right(index) => Event::Before(before::Event::SaidRight(place(index))));
+    on!(hear, it.on_correct(index) => Event::Before(before::Event::CorrectWanted(place(index))));
+    on!(hear, it.on_touch_nappy(index) => Event::Before(before::Event::NappyTouched(match index {
+        0 => before::NappyKey::Wet,
+        1 => before::NappyKey::Heavy,
+        _ => before::NappyKey::Urates,
+    })));
+    on!(hear, it.on_touch_stool(index) => Event::Before(before::Event::NappyTouched(
+        before::NappyKey::Stool(place(index))
+    )));
+    on!(hear, it.on_add_nappy() => Event::Before(before::Event::NappyAdded));
     on!(hear, it.on_choose_weight_how(index) => Event::Before(before::Event::Clothed(index == 1)));
     {
         let (hear, weak) = (Rc::clone(hear), window.as_weak());
@@ -237,6 +258,9 @@ fn after_feed(window: &ui::AppWindow, hear: &Hear) {
     let it = ui::PlanAdapter::get(window);
     on!(hear, it.on_back() => Event::Plan(plan::Event::BackWanted));
     on!(hear, it.on_choose(index) => Event::Plan(plan::Event::Chose(place(index))));
+    on!(hear, it.on_choose_call(line) => Event::Plan(plan::Event::CallChosen(line.into())));
+    on!(hear, it.on_weigh() => Event::Plan(plan::Event::WeighWanted));
+    on!(hear, it.on_show_sheet(shown) => Event::Plan(plan::Event::SheetWanted(shown)));
     on!(hear, it.on_choose_next_look(index) => Event::Plan(plan::Event::NextLookChosen(place(index))));
     on!(hear, it.on_sign() => Event::Plan(plan::Event::SignWanted));
     {

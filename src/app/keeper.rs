@@ -6,7 +6,9 @@
 use std::sync::mpsc::{Receiver, Sender, channel};
 use std::thread::JoinHandle;
 
-use crate::record::{Entry, LastDay, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold};
+use crate::record::{
+    Acknowledged, Entry, LastDay, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold,
+};
 use crate::store::{Store, StoreError, VisitHead, WardRow};
 
 /// What is asked.
@@ -74,6 +76,10 @@ pub struct Story {
     pub weighings: Vec<(VisitId, WallTime, Weighing)>,
     /// The last answers about 24 hours, and when that visit began.
     pub last_day: Option<(WallTime, LastDay)>,
+    /// The answers of every visit, oldest first, and when it began.
+    pub days: Vec<(WallTime, LastDay)>,
+    /// What was acknowledged in any visit.
+    pub acknowledged: Vec<Acknowledged>,
 }
 
 /// Something that answers.
@@ -183,6 +189,8 @@ fn story(store: &mut Store, id: PairId) -> Result<Option<Story>, StoreError> {
         receipts: Vec::new(),
         weighings: Vec::new(),
         last_day: None,
+        days: Vec::new(),
+        acknowledged: Vec::new(),
     };
     for visit in visits(store, id)? {
         let folded = fold(&visit.journal);
@@ -192,7 +200,9 @@ fn story(store: &mut Store, id: PairId) -> Result<Option<Story>, StoreError> {
                 .iter()
                 .map(|(wall, weighing)| (visit.id, *wall, *weighing)),
         );
+        story.acknowledged.extend(folded.acknowledged);
         if let Some(day) = folded.last_day {
+            story.days.push((visit.began, day.clone()));
             story.last_day = Some((visit.began, day));
         }
         if let Some(receipt) = folded.receipt {

@@ -21,8 +21,9 @@ use crate::handover::Code;
 use crate::handover::qr::QUIET_MODULES;
 use crate::practice::{Baby, HandLevel, Simulated, simulate, truth_json};
 use crate::record::{Side, WallTime};
-use crate::report::visit_json;
+use crate::report::{Facts, pdf, sheet, visit_json};
 use crate::rhythm::write_taps;
+use crate::words::{Lang, Words};
 
 use super::RehearseError;
 use super::album::Album;
@@ -156,6 +157,12 @@ fn open_pair(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<String, RehearseE
     // The first on the list: marked for a doctor.
     tablet.hear(Event::Ward(ward_screen::Event::Opened(0)));
     look(tablet, eye)?;
+    tablet.hear(Event::Pair(pair::Event::TableWanted(true)));
+    eye.look(tablet, "pair-table")?;
+    tablet.hear(Event::Pair(pair::Event::TableWanted(false)));
+    tablet.hear(Event::Pair(pair::Event::EditWanted));
+    eye.look(tablet, "pair-form")?;
+    tablet.hear(Event::Pair(pair::Event::BackWanted));
     tablet.hear(Event::Pair(pair::Event::BeginWanted));
     let bed = tablet
         .shell
@@ -191,10 +198,19 @@ fn before_feed(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<String, Rehears
     hear(Before::Chose(Question::Jaundice, 0));
     hear(Before::BreastTold(Side::Left, 1));
     hear(Before::NippleTold(Side::Left, 3));
-    hear(Before::WeightTaken("3255".to_owned()));
+    hear(Before::StepChosen(2));
+    // A slip of a digit, kept all the same: it is asked about.
+    hear(Before::WeightTaken("2255".to_owned()));
+    hear(Before::WeightTaken("2255".to_owned()));
+    hear(Before::NappyTouched(before::NappyKey::Wet));
+    hear(Before::NappyTouched(before::NappyKey::Stool(1)));
     hear(Before::SideChosen(Side::Left));
     hear(Before::HoldChosen(1));
     look(tablet, eye)?;
+    let mut hear = |event| tablet.hear(Event::Before(event));
+    hear(Before::NappyAdded);
+    hear(Before::CorrectWanted(0));
+    hear(Before::WeightTaken("3255".to_owned()));
     tablet.clock.forward_ms(120_000);
     tablet.hear(Event::Before(Before::Started));
     hold(
@@ -263,6 +279,9 @@ fn agree(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<String, RehearseError
         "Comfortable once the hand moved down from the head to the shoulders.".to_owned(),
     )));
     look(tablet, eye)?;
+    tablet.hear(Event::Plan(Plan::SheetWanted(true)));
+    eye.look(tablet, "plan-sheet")?;
+    tablet.hear(Event::Plan(Plan::SheetWanted(false)));
     tablet.hear(Event::Plan(Plan::SignWanted));
     hold(
         tablet
@@ -385,7 +404,20 @@ fn write_visit(tablet: &Tablet, out: &Path) -> Result<(), RehearseError> {
     };
     let judged = open.judged(&policy, around.now.wall);
     let facts = pack::facts(open, &judged, &around, around.now.wall);
+    write_sheets(&facts, out)?;
     write_json(&out.join("visit.json"), &visit_json(&facts))
+}
+
+/// The mother's sheet in each language.
+fn write_sheets(facts: &Facts, out: &Path) -> Result<(), RehearseError> {
+    for lang in Lang::ALL {
+        let page = sheet::page(facts, &Words::new(*lang));
+        let pdf = pdf::write(&page)
+            .map_err(|_| RehearseError::Step("the mother's sheet could not be written"))?;
+        let file = format!("mother-sheet-{}.pdf", lang.tag());
+        write(&out.join("exports").join(file), pdf.bytes)?;
+    }
+    Ok(())
 }
 
 /// Two observers tap along with one practice feed, the second less steady and missing more.

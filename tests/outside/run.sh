@@ -23,7 +23,7 @@ here=tests/outside
 
 if [ -z "$programs" ]; then
     cargo build --quiet --locked --bins \
-        --example sealed_sample --example sealed_many --example many_records
+        --example sealed_sample --example sealed_many --example many_records --example sheet_sample
     programs="${CARGO_TARGET_DIR:-target}/debug"
 fi
 
@@ -58,6 +58,10 @@ node "$here/check_fhir.mjs" "${bundles[@]}"
 echo "== killed while sending"
 "$python" "$here/kill_sends.py" "$programs/feedside-desk" "$programs/examples/many_records" \
     "${KILLS:-100}"
+
+echo "== the mother's sheet"
+"$programs/examples/sheet_sample" "$work/right-to-left.pdf"
+"$python" "$here/check_sheet.py" "$rehearsal" "$work/right-to-left.pdf"
 
 echo "== files for the commands"
 "$python" "$here/commands.py" "$programs/feedside" "$rehearsal/taps.csv"

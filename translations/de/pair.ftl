@@ -43,3 +43,52 @@ pair-trouble-initials = Bitte Initialen angeben.
 pair-trouble-birth = Bitte die Geburt als 2026-11-22 04:30 schreiben, nicht in der Zukunft.
 pair-trouble-weight = Das Geburtsgewicht ist eine ganze Zahl von 300 bis 7000 Gramm. Leer lassen, wenn nicht bekannt.
 pair-trouble-gestation = Bitte als 39+4 schreiben, von 22+0 bis 44+6. Leer lassen, wenn nicht bekannt.
+pair-drawn = Gezeichnet
+pair-table = In Zahlen
+pair-no-chart = Ohne Geburtsgewicht gibt es keine Veränderung zu zeichnen. Die Zahlen stehen in der Tabelle.
+pair-chart-weights = Gewogen: Veränderung zum Geburtsgewicht nach Lebenstag. Hohl: bekleidet
+# { $way } die Art der Geburt.
+pair-chart-medians = Veröffentlichter Median der Abnahme, { $way } (Flaherman 2015)
+pair-chart-line = −2,5 SDS der Gewichtsänderung (van Dommelen 2007): darunter ärztlich ansehen
+pair-chart-least = Mindestens erwartet in diesem Alter (britische Checklisten)
+pair-chart-day = Tag { $day }
+# { $wet }, { $dirty }, { $feeds } Zahlen, oder ein Strich, wo nicht gefragt wurde.
+pair-day = { $wet } nass, { $dirty } voll, { $feeds } Mahlzeiten
+pair-median = Veröffentlichter Median der Abnahme
+pair-median-at = mit { $hours } h
+pair-line = −2,5-SDS-Linie, Tag { $day }
+pair-line-below = Das Gewicht liegt darunter.
+pair-line-above = Das Gewicht liegt nicht darunter.
+pair-gain = Zunahme am Tag
+pair-grams-a-day = { $grams } g am Tag
+pair-between = { $low } bis { $high }
+pair-back = Geburtsgewicht wieder erreicht
+pair-test-weighing = Letzte Stillprobe
+pair-millilitres = { $ml } ml
+pair-below-resolution = Die Waage kann es nicht von nichts unterscheiden.
+pair-asked = Stimmen { $grams }? Gewogen { $time }
+pair-it-is-right = Es stimmt
+pair-correct-it = Berichtigen
+pair-twin = Noch ein Kind dieser Mutter
+pair-language = Sprache der Mutter
+pair-babies = Zusammen geborene Kinder
+pair-shares-mother = hat dieselbe Mutter wie ein anderes Paar
+pair-mother-number = Nummer der Mutter auf der Station
+pair-baby-number = Nummer des Kindes auf der Station
+pair-form-language = Sprache der Mutter
+pair-trouble-number = Eine Nummer hat höchstens 40 Zeichen.
+
+## Sprachen, die eine Mutter sprechen kann.
+
+language-en = Englisch
+language-de = Deutsch
+language-ar = Arabisch
+language-fa = Persisch
+language-fr = Französisch
+language-pl = Polnisch
+language-ro = Rumänisch
+language-ru = Russisch
+language-so = Somali
+language-es = Spanisch
+language-tr = Türkisch
+language-uk = Ukrainisch

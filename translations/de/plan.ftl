@@ -2,7 +2,7 @@
 
 plan-title = Plan
 plan-agreed = Was vereinbart ist
-plan-usual = Üblich bei dem, was gefunden wurde: { $items }
+plan-usual = Üblich bei dem, was gefunden wurde
 plan-usual-none = Nichts gefunden, wofür es ein übliches Mittel gibt.
 plan-own-words = Mit eigenen Worten
 plan-add = Hinzufügen
@@ -18,3 +18,9 @@ plan-to-codes = Codes zeigen
 plan-trouble-running = Es läuft noch ein Stillen. Bitte zuerst beenden.
 plan-trouble-review = »Sofort ärztlich« ist nicht zur Kenntnis genommen. Bitte im Rückblick erledigen.
 plan-trouble-specialist = Bitte zuerst in den Einstellungen das eigene Kürzel angeben.
+plan-more = Mehr
+plan-until = Bis dahin
+# { $whom } wie bei den Befunden, "Stillteam".
+plan-call = Wenn es schlechter wird, rufen: { $whom }
+plan-weigh = Gewicht oder Windel eintragen
+plan-sheet = Ihr Blatt

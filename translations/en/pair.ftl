@@ -44,3 +44,52 @@ pair-trouble-initials = Write initials.
 pair-trouble-birth = Write the birth as 2026-11-22 04:30, not in the future.
 pair-trouble-weight = The birth weight is a whole number of grams from 300 to 7000. Leave it empty if it is not known.
 pair-trouble-gestation = Write the gestation as 39+4, from 22+0 to 44+6. Leave it empty if it is not known.
+pair-drawn = Drawn
+pair-table = In numbers
+pair-no-chart = Without a birth weight there is no change to draw. The numbers are in the table.
+pair-chart-weights = Weighed: change from birth weight by day of age. Hollow: in clothes
+# { $way } the way of birth.
+pair-chart-medians = Published median loss, { $way } (Flaherman 2015)
+pair-chart-line = −2.5 SDS of weight change (van Dommelen 2007): below it, have a doctor look
+pair-chart-least = Least expected at that age (UK checklists)
+pair-chart-day = day { $day }
+# { $wet }, { $dirty }, { $feeds } counts, or a dash where it was not asked.
+pair-day = { $wet } wet, { $dirty } dirty, { $feeds } feeds
+pair-median = Published median loss
+pair-median-at = at { $hours } h
+pair-line = −2.5 SDS line, day { $day }
+pair-line-below = The weight lies below it.
+pair-line-above = The weight does not lie below it.
+pair-gain = Gain a day
+pair-grams-a-day = { $grams } g a day
+pair-between = { $low } to { $high }
+pair-back = Back at birth weight
+pair-test-weighing = Last test weighing
+pair-millilitres = { $ml } ml
+pair-below-resolution = The scale cannot tell it from none.
+pair-asked = Is { $grams } right? Weighed { $time }
+pair-it-is-right = It is right
+pair-correct-it = Correct it
+pair-twin = Another baby of this mother
+pair-language = Mother's language
+pair-babies = Babies born together
+pair-shares-mother = shares a mother with another pair
+pair-mother-number = Mother's number on the ward
+pair-baby-number = Baby's number on the ward
+pair-form-language = Mother's language
+pair-trouble-number = A ward number has at most 40 characters.
+
+## Languages that a mother may speak.
+
+language-en = English
+language-de = German
+language-ar = Arabic
+language-fa = Persian
+language-fr = French
+language-pl = Polish
+language-ro = Romanian
+language-ru = Russian
+language-so = Somali
+language-es = Spanish
+language-tr = Turkish
+language-uk = Ukrainian

@@ -2,7 +2,7 @@
 
 plan-title = Plan
 plan-agreed = What is agreed
-plan-usual = Usual for what was found: { $items }
+plan-usual = Usual for what was found
 plan-usual-none = Nothing was found that has a usual remedy.
 plan-own-words = In your own words
 plan-add = Add
@@ -18,3 +18,9 @@ plan-to-codes = Show the codes
 plan-trouble-running = A feed is still running. End it before signing.
 plan-trouble-review = Medical review now is not acknowledged. Go to Looking back and acknowledge it.
 plan-trouble-specialist = Write your sign in Settings first.
+plan-more = More
+plan-until = Until then
+# { $whom } as in the findings, "Feeding team".
+plan-call = If it gets worse, call: { $whom }
+plan-weigh = Put in a weight or a nappy
+plan-sheet = Her sheet

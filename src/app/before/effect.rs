@@ -11,6 +11,8 @@ pub enum Effect {
     Note(What),
     /// To the bedside.
     Bedside,
+    /// To what came of the feeds.
+    LookBack,
     /// Leave.
     Leave,
 }
@@ -20,6 +22,7 @@ impl From<Effect> for Deed {
         match effect {
             Effect::Note(what) => Self::Note(what),
             Effect::Bedside => Self::Go(Route::Bedside),
+            Effect::LookBack => Self::Go(Route::LookingBack),
             Effect::Leave => Self::Go(Route::Ward),
         }
     }

@@ -33,6 +33,19 @@ impl Question {
     ];
 }
 
+/// A key of the nappy that is told.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum NappyKey {
+    /// Wet.
+    Wet,
+    /// Heavy for its size; so it is wet, too.
+    Heavy,
+    /// Pink or brick-red staining.
+    Urates,
+    /// Dirty, with the colour by its place.
+    Stool(usize),
+}
+
 /// An event.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Event {
@@ -48,6 +61,18 @@ pub enum Event {
     NippleTold(Side, usize),
     /// Clothed or not.
     Clothed(bool),
+    /// The scale's step by its place; touched again it is not known.
+    StepChosen(usize),
+    /// When the weight is taken, by its place.
+    MomentChosen(usize),
+    /// A key of the nappy.
+    NappyTouched(NappyKey),
+    /// The nappy as told is added.
+    NappyAdded,
+    /// A weight of this visit that is asked about is right.
+    SaidRight(usize),
+    /// A weight of this visit that is asked about is taken back and typed anew.
+    CorrectWanted(usize),
     /// The weight as typed is to be kept.
     WeightTaken(String),
     /// The side for the feed.

@@ -7,7 +7,7 @@ mod render;
 mod update;
 
 pub use effect::Effect;
-pub use event::{Event, Question};
-pub use model::{Count, Model, WeightTrouble};
+pub use event::{Event, NappyKey, Question};
+pub use model::{Count, Model, SCALE_STEPS_G, WeightTrouble};
 pub use render::{Lists, render};
 pub use update::update;

@@ -1,6 +1,9 @@
 //! All that the screen before the feed remembers besides the visit itself.
 
-use crate::record::{Hold, LastDay, Side};
+use crate::record::{Hold, LastDay, Nappy, Side, WeighingMoment};
+
+/// The steps of scales that are offered, in grams (common practice: baby scales on wards).
+pub const SCALE_STEPS_G: [i64; 4] = [1, 2, 5, 10];
 
 /// A number that is asked with less and more.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -54,6 +57,12 @@ pub struct Model {
     pub weight: String,
     /// Weighed with clothes or a nappy on.
     pub clothed: bool,
+    /// The scale's step in grams, if it was told; kept from one weight to the next.
+    pub step_g: Option<i64>,
+    /// When the weight is taken, as to a feed; `None` is not tied to one.
+    pub moment: Option<WeighingMoment>,
+    /// The nappy that is told, before it is added; `None` while nothing was touched.
+    pub nappy: Option<Nappy>,
     /// What is wrong with the weight.
     pub trouble: Option<WeightTrouble>,
     /// The breast for the feed.

@@ -7,12 +7,13 @@ use crate::app::lists::{Kept, list};
 use crate::app::open_visit::OpenVisit;
 use crate::app::{say, ui};
 use crate::record::{
-    BabyDanger, BreastState, Coded, Hold, Jaundice, LastDay, MotherDanger, NippleBefore, Side,
-    StoolColour, StoredWord,
+    BabyDanger, BreastState, Coded, Hold, Jaundice, LastDay, MotherDanger, Nappy, NippleBefore,
+    Side, StoolColour, StoredWord, WallTime, WeighingMoment,
 };
 use crate::words::Words;
 
-use super::{Count, Model, Question, WeightTrouble};
+use super::update::open_questions;
+use super::{Count, Model, Question, SCALE_STEPS_G, WeightTrouble};
 
 /// The lists that keep their place while they change.
 #[derive(Default)]
@@ -70,7 +71,60 @@ pub fn render(
     ));
     screen.set_breasts(list(breasts(open, words)));
     weight(model, open, words, &growth, &screen);
-    start(model, words, &screen);
+    nappy(model, open, words, around.now.wall, &screen);
+    start(model, open, words, &screen);
+    screen.set_risks(risks(open, words).into());
+}
+
+/// What to keep in mind about this pair, as one line; nothing where nothing was told.
+fn risks(open: &OpenVisit, words: &Words) -> String {
+    let risks = open.pair.risk_notes.iter();
+    let risks: Vec<String> = risks
+        .map(|it| say::coded(words, "risk", it.word()))
+        .collect();
+    if risks.is_empty() {
+        return String::new();
+    }
+    words.say_with("before-risks", &[("risks", risks.join(", ").into())])
+}
+
+/// The nappy that is told, and those that were changed in this visit.
+fn nappy(
+    model: &Model,
+    open: &OpenVisit,
+    words: &Words,
+    now: WallTime,
+    screen: &ui::BeforeAdapter<'_>,
+) {
+    let told = model.nappy;
+    let is = |test: &dyn Fn(Nappy) -> bool| told.is_some_and(test);
+    screen.set_nappy_kinds(list([
+        choice(words.say("before-nappy-wet"), is(&|it| it.wet)),
+        choice(words.say("before-nappy-heavy"), is(&|it| it.heavy)),
+        choice(words.say("before-nappy-urates"), is(&|it| it.urates)),
+    ]));
+    let stool = told.and_then(|it| it.stool);
+    screen.set_nappy_stools(list(one_of(words, "stool", StoolColour::ALL, stool)));
+    screen.set_can_add_nappy(is(&|it| it.wet || it.stool.is_some()));
+    let changed: Vec<String> = open
+        .folded
+        .nappies
+        .iter()
+        .map(|(wall, it)| {
+            let mut said = vec![say::time(words, *wall, now)];
+            if it.heavy {
+                said.push(words.say("before-nappy-heavy"));
+            } else if it.wet {
+                said.push(words.say("before-nappy-wet"));
+            }
+            said.extend(it.stool.map(|colour| say::stored(words, "stool", colour)));
+            if it.urates {
+                said.push(words.say("before-nappy-urates"));
+            }
+            said.join(" · ")
+        })
+        .collect();
+    screen.set_nappies(list(changed.into_iter().map(Into::into)));
 }
 
 fn choice(label: String, chosen: bool) -> ui::Choice {
@@ -234,6 +288,31 @@ fn weight(
         choice(words.say("before-naked"), !model.clothed),
         choice(words.say("before-clothed"), model.clothed),
     ]));
+    screen.set_weight_steps(list(SCALE_STEPS_G.iter().map(|step| {
+        let label = words.say_with("pair-grams", &[("grams", (*step).into())]);
+        choice(label, model.step_g == Some(*step))
+    })));
+    let moment = model.moment.unwrap_or(WeighingMoment::Routine);
+    screen.set_weight_moments(list(one_of(
+        words,
+        "weighing",
+        WeighingMoment::ALL,
+        Some(moment),
+    )));
+    let asked = open_questions(open, growth.at);
+    screen.set_questions(list(asked.iter().map(|it| {
+        let grams = words.say_with("pair-grams", &[("grams", it.grams.into())]);
+        let time = say::time(words, it.at, growth.at);
+        ui::AskedRow {
+            title: words
+                .say_with(
+                    "pair-asked",
+                    &[("grams", grams.into()), ("time", time.into())],
+                )
+                .into(),
+            why: say::stored(words, "question", it.why).into(),
+        }
+    })));
     let told = match model.trouble {
         Some(WeightTrouble::NotGrams) => words.say("before-weight-not"),
         Some(WeightTrouble::Far(grams)) => {
@@ -258,7 +337,8 @@ fn weight(
     screen.set_weight_quiet(told.into());
 }
 
-fn start(model: &Model, words: &Words, screen: &ui::BeforeAdapter<'_>) {
+fn start(model: &Model, open: &OpenVisit, words: &Words, screen: &ui::BeforeAdapter<'_>) {
+    screen.set_running(open.folded.running().is_some());
     screen.set_sides(list(one_of(words, "side", Side::ALL, model.side)));
     screen.set_holds(list(one_of(words, "hold", Hold::ALL, model.hold)));
     screen.set_can_start(model.side.is_some() && model.hold.is_some());

@@ -4,13 +4,17 @@
 //! left: a number that is stepped to does not fill the journal.
 
 use crate::app::around::Around;
+use crate::app::asked;
+use crate::app::open_visit::OpenVisit;
+use crate::growth::Questioned;
 use crate::record::{
-    BabyDanger, BreastBefore, BreastState, Coded, Grams, Hold, Jaundice, LastDay, Millilitres,
-    MotherDanger, NippleBefore, Side, StoolColour, StoredWord, TenthsCelsius, Weighing,
-    WeighingMoment, What,
+    BabyDanger, BreastBefore, BreastState, Coded, Grams, Hold, Jaundice, Label, LastDay,
+    Millilitres, MotherDanger, Nappy, NippleBefore, ScaleStep, Side, StoolColour, StoredWord,
+    TenthsCelsius, WallTime, Weighing, WeighingMoment, What,
 };
 
-use super::{Count, Effect, Event, Model, Question, WeightTrouble};
+use super::event::NappyKey;
+use super::{Count, Effect, Event, Model, Question, SCALE_STEPS_G, WeightTrouble};
 
 /// How long the hand rests before answers go into the journal, in milliseconds.
 const SETTLE_MS: u64 = 1_500;
@@ -30,6 +34,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::Came => {
             *model = Model {
                 hold: model.hold,
+                step_g: model.step_g,
                 ..Model::default()
             };
             vec![]
@@ -59,6 +64,48 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             model.hold = Hold::ALL.get(index).copied();
             vec![]
         }
+        Event::StepChosen(index) => {
+            let chosen = SCALE_STEPS_G.get(index).copied();
+            model.step_g = if model.step_g == chosen { None } else { chosen };
+            vec![]
+        }
+        Event::MomentChosen(index) => {
+            model.moment = WeighingMoment::ALL.get(index).copied();
+            vec![]
+        }
+        Event::NappyTouched(key) => {
+            model.nappy = Some(nappy_touched(model.nappy, key));
+            vec![]
+        }
+        Event::NappyAdded => model
+            .nappy
+            .take()
+            .filter(|nappy| nappy.wet || nappy.stool.is_some())
+            .map(|nappy| Effect::Note(What::Nappy(nappy)))
+            .into_iter()
+            .collect(),
+        Event::SaidRight(index) => open_questions(open, around.now.wall)
+            .get(index)
+            .zip(Label::new(&around.preferences.specialist).ok())
+            .map(|(it, by)| {
+                let rule = asked::right(it.at);
+                Effect::Note(What::FindingAcknowledged { rule, by })
+            })
+            .into_iter()
+            .collect(),
+        Event::CorrectWanted(index) => {
+            let questions = open_questions(open, around.now.wall);
+            let Some(it) = questions.get(index) else {
+                return vec![];
+            };
+            model.weight = it.grams.to_string();
+            model.trouble = None;
+            weighed_at(open, it.at)
+                .map(|entry| Effect::Note(What::Struck { entry }))
+                .into_iter()
+                .collect()
+        }
+        Event::Started if open.folded.running().is_some() => vec![],
         Event::Started => match (model.side, model.hold) {
             (Some(side), Some(hold)) => {
                 let mut effects = settled(model);
@@ -74,10 +121,59 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         },
         Event::BackWanted => {
             let mut effects = settled(model);
-            effects.push(Effect::Leave);
+            effects.push(if open.folded.running().is_some() {
+                Effect::Bedside
+            } else if open.folded.feeds.is_empty() {
+                Effect::Leave
+            } else {
+                Effect::LookBack
+            });
             effects
         }
     }
+}
+
+/// The questions about this visit's weights that nobody has answered.
+pub(super) fn open_questions(open: &OpenVisit, now: WallTime) -> Vec<Questioned> {
+    let mut asked = asked::unanswered(&open.growth(now).questions, &open.folded.acknowledged);
+    asked.retain(|it| open.folded.weighings.iter().any(|(wall, _)| *wall == it.at));
+    asked
+}
+
+/// The number of the standing entry of a weight taken at a time.
+fn weighed_at(open: &OpenVisit, at: WallTime) -> Option<u32> {
+    let journal = &open.visit.journal;
+    let entries = journal.entries().iter().zip(journal.standing());
+    entries
+        .rev()
+        .find(|(it, stands)| *stands && it.wall == at && matches!(it.what, What::Weighed(_)))
+        .map(|(it, _)| it.seq)
+}
+
+/// A key of the nappy put in, or taken out where it was in. Heavy is wet as well.
+fn nappy_touched(nappy: Option<Nappy>, key: NappyKey) -> Nappy {
+    let mut nappy = nappy.unwrap_or(Nappy {
+        wet: false,
+        heavy: false,
+        stool: None,
+        urates: false,
+    });
+    match key {
+        NappyKey::Wet => {
+            nappy.wet = !nappy.wet;
+            nappy.heavy = nappy.heavy && nappy.wet;
+        }
+        NappyKey::Heavy => {
+            nappy.heavy = !nappy.heavy;
+            nappy.wet = nappy.wet || nappy.heavy;
+        }
+        NappyKey::Urates => nappy.urates = !nappy.urates,
+        NappyKey::Stool(index) => {
+            let colour = StoolColour::ALL.get(index).copied();
+            nappy.stool = if nappy.stool == colour { None } else { colour };
+        }
+    }
+    nappy
 }
 
 fn settled(model: &mut Model) -> Vec<Effect> {
@@ -187,8 +283,8 @@ fn weight_taken(model: &mut Model, text: &str, birth_weight: Option<Grams>) -> V
     model.weight.clear();
     vec![Effect::Note(What::Weighed(Weighing {
         grams,
-        step: None,
+        step: model.step_g.and_then(|step| ScaleStep::new(step).ok()),
         clothed: model.clothed,
-        moment: WeighingMoment::Routine,
+        moment: model.moment.unwrap_or(WeighingMoment::Routine),
     }))]
 }

@@ -2,7 +2,7 @@
 
 use crate::app::deed::Deed;
 use crate::app::route::Route;
-use crate::record::{Pair, PairId, VisitId};
+use crate::record::{Pair, PairId, VisitId, What};
 
 /// An effect.
 #[derive(Debug, Clone, PartialEq)]
@@ -11,6 +11,8 @@ pub enum Effect {
     Save(Box<Pair>),
     /// Begin a visit.
     Begin(PairId),
+    /// Add an entry to the visit that is open.
+    Note(What),
     /// Open a visit.
     Open(VisitId),
     /// Leave.
@@ -22,6 +24,7 @@ impl From<Effect> for Deed {
         match effect {
             Effect::Save(pair) => Self::SavePair(pair),
             Effect::Begin(pair) => Self::BeginVisit(pair),
+            Effect::Note(what) => Self::Note(what),
             Effect::Open(visit) => Self::OpenVisit(visit),
             Effect::Leave => Self::Go(Route::Ward),
         }

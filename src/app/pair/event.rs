@@ -15,6 +15,10 @@ pub enum Field {
     Weight,
     /// Gestation.
     Gestation,
+    /// The mother's number on the ward.
+    MotherNumber,
+    /// The baby's number on the ward.
+    BabyNumber,
 }
 
 /// A group of choices of the form.
@@ -28,6 +32,10 @@ pub enum Group {
     Reasons,
     /// Risk notes.
     Risks,
+    /// The mother's language.
+    Language,
+    /// How many babies were born together.
+    Babies,
 }
 
 /// An event.
@@ -43,6 +51,14 @@ pub enum Event {
     Typed(Field, String),
     /// A choice was touched.
     Chose(Group, usize),
+    /// The form for another baby of the same mother.
+    TwinWanted,
+    /// The drawings or the table.
+    TableWanted(bool),
+    /// A weight that is asked about is right.
+    SaidRight(usize),
+    /// A weight that is asked about is to be corrected.
+    CorrectWanted(usize),
     /// Keep the form.
     SaveWanted,
     /// Begin a visit, or go on with the open one.

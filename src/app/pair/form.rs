@@ -1,14 +1,23 @@
 //! The form of a pair as it is typed, and its one door to a checked pair.
 
 use chrono::{FixedOffset, NaiveDateTime, TimeZone};
+use uuid::Uuid;
 
 use crate::record::{
-    Coded, Gestation, Grams, Label, Pair, PairId, Reason, RiskNote, Sex, StoredWord, WallTime,
-    WayOfBirth,
+    Coded, Gestation, Grams, Label, Language, Pair, PairId, Reason, RiskNote, Sex, StoredWord,
+    WallTime, WayOfBirth,
 };
 
 /// Least and most grams that a birth weight is taken to have without a slip (common practice).
 const BIRTH_WEIGHT_G: std::ops::RangeInclusive<i64> = 300..=7000;
+
+/// The languages that the form offers, by tag; messages `language-<tag>`. Common practice: those of
+/// many wards, the program's own first. A pair's other language is kept.
+pub const LANGUAGES: [&str; 12] = [
+    "en", "de", "ar", "fa", "fr", "pl", "ro", "ru", "so", "es", "tr", "uk",
+];
+/// The most babies born together that the form offers.
+pub const BABIES_MOST: u8 = 4;
 
 /// What is wrong with the form.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -23,6 +32,8 @@ pub enum FormTrouble {
     Weight,
     /// The gestation cannot be read.
     Gestation,
+    /// A ward number is too long.
+    Number,
 }
 
 /// The form.
@@ -30,6 +41,8 @@ pub enum FormTrouble {
 pub struct Form {
     /// The pair that is mended; `None` for a new one.
     pub of: Option<Box<Pair>>,
+    /// The pair of the same mother that a new one is made beside.
+    pub twin_of: Option<Box<Pair>>,
     /// As typed.
     pub bed: String,
     /// As typed.
@@ -40,6 +53,14 @@ pub struct Form {
     pub weight: String,
     /// As typed.
     pub gestation: String,
+    /// As typed.
+    pub mother_number: String,
+    /// As typed.
+    pub baby_number: String,
+    /// Chosen.
+    pub language: Option<Language>,
+    /// How many babies were born together; none chosen is one.
+    pub babies: u8,
     /// Chosen.
     pub sex: Option<Sex>,
     /// Chosen.
@@ -53,8 +74,14 @@ pub struct Form {
 impl Form {
     /// The form of a pair.
     pub fn of(pair: &Pair) -> Self {
+        let number = |it: &Option<Label>| it.as_ref().map_or("", Label::as_str).to_owned();
         Self {
             of: Some(Box::new(pair.clone())),
+            twin_of: None,
+            mother_number: number(&pair.mother_number),
+            baby_number: number(&pair.baby_number),
+            language: pair.language.clone(),
+            babies: pair.babies,
             bed: pair.bed.as_str().to_owned(),
             initials: pair.initials.as_str().to_owned(),
             birth: pair.birth.local().format("%Y-%m-%d %H:%M").to_string(),
@@ -70,6 +97,28 @@ impl Form {
             reasons: pair.reasons.clone(),
             risks: pair.risk_notes.clone(),
         }
+    }
+
+    /// The form for another baby of a pair's mother: what is hers is filled in.
+    pub fn twin_of(pair: &Pair) -> Self {
+        let same = Self::of(pair);
+        Self {
+            of: None,
+            twin_of: Some(Box::new(pair.clone())),
+            baby_number: String::new(),
+            weight: String::new(),
+            sex: None,
+            reasons: Vec::new(),
+            babies: pair.babies.max(2),
+            ..same
+        }
+    }
+
+    /// The id of the mother that the pairs of her babies share: hers already, or one that follows
+    /// from the first pair.
+    pub fn mother_of(pair: &Pair) -> Uuid {
+        pair.mother_id
+            .unwrap_or_else(|| Uuid::new_v5(&pair.id.uuid(), b"mother"))
     }
 
     /// A checked pair. `id` is used for a new one; the birth is read in the wall clock's offset, or
@@ -96,23 +145,27 @@ impl Form {
             Gestation::weeks_days(weeks.trim().parse().ok()?, days.trim().parse().ok()?).ok()
         })
         .ok_or(FormTrouble::Gestation)?;
+        let number =
+            |text: &str| empty_or(text, |text| Label::new(text).ok()).ok_or(FormTrouble::Number);
         let before = self.of.as_deref();
         Ok(Pair {
             id: before.map_or(id, |pair| pair.id),
-            mother_id: before.and_then(|pair| pair.mother_id),
+            mother_id: before
+                .and_then(|pair| pair.mother_id)
+                .or_else(|| self.twin_of.as_deref().map(Self::mother_of)),
             bed,
             initials,
-            mother_number: before.and_then(|pair| pair.mother_number.clone()),
-            baby_number: before.and_then(|pair| pair.baby_number.clone()),
+            mother_number: number(&self.mother_number)?,
+            baby_number: number(&self.baby_number)?,
             birth,
             sex: self.sex.unwrap_or(Sex::NotStated),
             gestation,
             birth_weight,
             way_of_birth: self.way,
-            babies: before.map_or(1, |pair| pair.babies),
+            babies: self.babies.max(1),
             risk_notes: self.risks.clone(),
             reasons: self.reasons.clone(),
-            language: before.and_then(|pair| pair.language.clone()),
+            language: self.language.clone(),
         })
     }
 }

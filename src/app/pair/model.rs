@@ -1,6 +1,7 @@
 //! All that the Pair screen shows.
 
 use crate::app::keeper::Story;
+use crate::record::WallTime;
 
 use super::{Form, FormTrouble};
 
@@ -13,4 +14,8 @@ pub struct Model {
     pub form: Option<Form>,
     /// What is wrong with the form.
     pub trouble: Option<FormTrouble>,
+    /// Whether the numbers are shown as a table instead of drawn.
+    pub table: bool,
+    /// Weights said to be right here; they go into the journal when a visit begins.
+    pub right: Vec<WallTime>,
 }

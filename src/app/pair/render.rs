@@ -7,10 +7,13 @@ use crate::app::keeper::Story;
 use crate::app::lists::list;
 use crate::app::{say, ui};
 use crate::growth;
-use crate::record::{Coded, Reason, RiskNote, Sex, StoredWord, WallTime, WayOfBirth, Weighing};
+use crate::record::{Coded, StoredWord, WallTime, Weighing};
 use crate::words::Words;
 
-use super::{Form, FormTrouble, Model};
+use super::Model;
+use super::drawn::{charts, figures};
+use super::form_render::form_of;
+use super::update::open_questions;
 
 /// Draws the screen.
 pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
@@ -19,11 +22,11 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     if let Some(form) = &model.form {
         form_of(form, model.trouble, words, &screen);
     } else if let Some(story) = &model.story {
-        story_of(story, around, words, &screen);
+        story_of(story, model, around, words, &screen);
     }
 }
 
-fn fact(label: String, value: String, quiet: String) -> ui::FactRow {
+pub(super) fn fact(label: String, value: String, quiet: String) -> ui::FactRow {
     ui::FactRow {
         label: label.into(),
         value: value.into(),
@@ -31,7 +34,13 @@ fn fact(label: String, value: String, quiet: String) -> ui::FactRow {
     }
 }
 
-fn story_of(story: &Story, around: &Around<'_>, words: &Words, screen: &ui::PairAdapter<'_>) {
+fn story_of(
+    story: &Story,
+    model: &Model,
+    around: &Around<'_>,
+    words: &Words,
+    screen: &ui::PairAdapter<'_>,
+) {
     let now = around.now.wall;
     let pair = &story.pair;
     let weighings: Vec<(WallTime, Weighing)> = story
@@ -53,6 +62,7 @@ fn story_of(story: &Story, around: &Around<'_>, words: &Words, screen: &ui::Pair
     );
     screen.set_facts(list(facts(story, words)));
     screen.set_weights(list(weights(story, &weighings, words)));
+    screen.set_figures(list(figures(&growth_now, words)));
     let cautions = growth_now
         .cautions
         .iter()
@@ -62,6 +72,24 @@ fn story_of(story: &Story, around: &Around<'_>, words: &Words, screen: &ui::Pair
     screen.set_caution(cautions.into());
     screen.set_output(list(output(story, &growth_now, words)));
     screen.set_visits(list(visits(story, around, words)));
+    screen.set_table(model.table);
+    let asked = open_questions(story, &model.right, now);
+    screen.set_questions(list(asked.iter().map(|it| {
+        let grams = words.say_with("pair-grams", &[("grams", it.grams.into())]);
+        ui::AskedRow {
+            title: words
+                .say_with(
+                    "pair-asked",
+                    &[
+                        ("grams", grams.into()),
+                        ("time", say::time(words, it.at, now).into()),
+                    ],
+                )
+                .into(),
+            why: say::stored(words, "question", it.why).into(),
+        }
+    })));
+    charts(story, &weighings, now, words, screen);
 }
 
 fn joined<T: StoredWord>(words: &Words, thing: &str, values: &[Coded<T>]) -> String {
@@ -114,6 +142,28 @@ fn facts(story: &Story, words: &Words) -> Vec<ui::FactRow> {
             String::new(),
         ),
     ];
+    if let Some(language) = &pair.language {
+        let name = say::coded(words, "language", &language.tag().to_lowercase());
+        rows.push(fact(words.say("pair-language"), name, String::new()));
+    }
+    if 1 < pair.babies || pair.mother_id.is_some() {
+        let babies = pair.babies.to_string();
+        let quiet = pair.mother_id.map(|_| words.say("pair-shares-mother"));
+        rows.push(fact(
+            words.say("pair-babies"),
+            babies,
+            quiet.unwrap_or_default(),
+        ));
+    }
+    for (id, number) in [
+        ("pair-mother-number", &pair.mother_number),
+        ("pair-baby-number", &pair.baby_number),
+    ] {
+        if let Some(number) = number {
+            let number = number.as_str().to_owned();
+            rows.push(fact(words.say(id), number, String::new()));
+        }
+    }
     if !pair.reasons.is_empty() {
         rows.push(fact(
             words.say("pair-reasons"),
@@ -193,6 +243,19 @@ fn output(story: &Story, growth: &growth::Growth, words: &Words) -> Vec<ui::Fact
             String::new(),
         ),
     ];
+    for (wall, day) in story.days.iter().rev() {
+        let told = |it: Option<u8>| it.map_or_else(|| "–".to_owned(), |it| it.to_string());
+        let args = [
+            ("wet", told(day.wet).into()),
+            ("dirty", told(day.dirty).into()),
+            ("feeds", told(day.feeds).into()),
+        ];
+        rows.push(fact(
+            say::age(words, growth::Age::of(story.pair.birth, *wall)),
+            words.say_with("pair-day", &args),
+            String::new(),
+        ));
+    }
     if let (Some(expected), Some(age)) = (growth.expected, growth.age) {
         rows.push(fact(
             String::new(),
@@ -243,57 +306,4 @@ fn visits(story: &Story, around: &Around<'_>, words: &Words) -> Vec<ui::VisitLin
             }
         })
         .collect()
-}
-
-fn form_of(form: &Form, trouble: Option<FormTrouble>, words: &Words, screen: &ui::PairAdapter<'_>) {
-    screen.set_title(
-        form.of
-            .as_ref()
-            .map_or_else(
-                || words.say("pair-new"),
-                |pair| pair.bed.as_str().to_owned(),
-            )
-            .into(),
-    );
-    screen.set_quiet("".into());
-    screen.set_bed(form.bed.as_str().into());
-    screen.set_initials(form.initials.as_str().into());
-    screen.set_birth(form.birth.as_str().into());
-    screen.set_weight(form.weight.as_str().into());
-    screen.set_gestation(form.gestation.as_str().into());
-    let choice = |label: String, chosen: bool| ui::Choice {
-        label: label.into(),
-        chosen,
-    };
-    screen.set_sexes(list(Sex::ALL.iter().map(|sex| {
-        choice(say::stored(words, "sex", *sex), form.sex == Some(*sex))
-    })));
-    screen.set_ways(list(WayOfBirth::ALL.iter().map(|way| {
-        choice(say::stored(words, "birth", *way), form.way == Some(*way))
-    })));
-    screen.set_reasons(list(Reason::ALL.iter().map(|reason| {
-        choice(
-            say::stored(words, "reason", *reason),
-            form.reasons.contains(&Coded::Known(*reason)),
-        )
-    })));
-    screen.set_risks(list(RiskNote::ALL.iter().map(|risk| {
-        choice(
-            say::stored(words, "risk", *risk),
-            form.risks.contains(&Coded::Known(*risk)),
-        )
-    })));
-    screen.set_form_trouble(
-        trouble
-            .map_or_else(String::new, |trouble| {
-                words.say(match trouble {
-                    FormTrouble::Bed => "pair-trouble-bed",
-                    FormTrouble::Initials => "pair-trouble-initials",
-                    FormTrouble::Birth => "pair-trouble-birth",
-                    FormTrouble::Weight => "pair-trouble-weight",
-                    FormTrouble::Gestation => "pair-trouble-gestation",
-                })
-            })
-            .into(),
-    );
 }

@@ -1,10 +1,15 @@
 //! What each event on the Pair screen leads to.
 
 use crate::app::around::Around;
-use crate::record::{PairId, Reason, RiskNote, Sex, WayOfBirth};
+use crate::app::asked;
+use crate::app::keeper::Story;
+use crate::growth::{self, Questioned};
+use crate::record::{
+    Label, Language, Pair, PairId, Reason, RiskNote, Sex, WallTime, WayOfBirth, What,
+};
 
 use super::form::toggle;
-use super::{Effect, Event, Field, Form, Group, Model};
+use super::{BABIES_MOST, Effect, Event, Field, Form, Group, LANGUAGES, Model};
 
 /// Takes an event; changes the model; says what is to be done. `fresh` is the id that a new pair
 /// gets.
@@ -22,6 +27,38 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairI
                 ..Model::default()
             };
         }
+        Event::TwinWanted => {
+            model.form = model.story.as_ref().map(|it| Form::twin_of(&it.pair));
+        }
+        Event::TableWanted(table) => model.table = table,
+        Event::SaidRight(index) => {
+            let asked = model.story.as_ref().and_then(|story| {
+                let asked = open_questions(story, &model.right, around.now.wall);
+                asked.get(index).map(|it| (story.pair.id, it.at))
+            });
+            if let Some((pair, at)) = asked {
+                model.right.push(at);
+                return right_now(pair, at, around).into_iter().collect();
+            }
+        }
+        Event::CorrectWanted(index) => {
+            let Some(story) = &model.story else {
+                return vec![];
+            };
+            let asked = open_questions(story, &model.right, around.now.wall);
+            let Some(asked) = asked.get(index) else {
+                return vec![];
+            };
+            let visit = story
+                .weighings
+                .iter()
+                .find(|(_, wall, _)| *wall == asked.at);
+            match visit {
+                Some((visit, _, _)) => return vec![Effect::Open(*visit)],
+                // Not a weighing: the birth weight.
+                None => model.form = Some(Form::of(&story.pair)),
+            }
+        }
         Event::EditWanted => {
             model.form = model.story.as_ref().map(|story| Form::of(&story.pair));
         }
@@ -38,24 +75,25 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairI
         Event::SaveWanted => {
             if let Some(form) = &model.form {
                 match form.checked(fresh, around.now.wall) {
-                    Ok(pair) => return vec![Effect::Save(Box::new(pair))],
+                    Ok(pair) => return saved(form, pair),
                     Err(trouble) => model.trouble = Some(trouble),
                 }
             }
         }
         Event::BeginWanted => {
-            return model
-                .story
-                .as_ref()
-                .map(|story| {
-                    story
-                        .visits
-                        .iter()
-                        .find(|head| !head.signed)
-                        .map_or(Effect::Begin(story.pair.id), |head| Effect::Open(head.id))
-                })
-                .into_iter()
-                .collect();
+            let Some(story) = &model.story else {
+                return vec![];
+            };
+            if let Some(head) = story.visits.iter().find(|head| !head.signed) {
+                return vec![Effect::Open(head.id)];
+            }
+            let mut effects = vec![Effect::Begin(story.pair.id)];
+            // What was said right before there was a visit is its first entry.
+            if let Ok(by) = Label::new(&around.preferences.specialist) {
+                let right = model.right.iter();
+                effects.extend(right.map(|at| said_right(*at, by.clone())));
+            }
+            return effects;
         }
         Event::VisitOpened(index) => {
             return model
@@ -77,6 +115,44 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairI
     vec![]
 }
 
+/// The questions about weights that nobody has answered, here or in any visit.
+pub(super) fn open_questions(story: &Story, right: &[WallTime], now: WallTime) -> Vec<Questioned> {
+    let weighings: Vec<_> = story.weighings.iter().map(|it| (it.1, it.2)).collect();
+    let questions = growth::of(&story.pair, &weighings, now).questions;
+    let mut open = asked::unanswered(&questions, &story.acknowledged);
+    open.retain(|it| !right.contains(&it.at));
+    open
+}
+
+fn said_right(at: WallTime, by: Label) -> Effect {
+    Effect::Note(What::FindingAcknowledged {
+        rule: asked::right(at),
+        by,
+    })
+}
+
+/// The entry for the visit of the same pair that is open and not signed, if there is one.
+fn right_now(pair: PairId, at: WallTime, around: &Around<'_>) -> Option<Effect> {
+    let open = around.open?;
+    let by = Label::new(&around.preferences.specialist).ok()?;
+    let fits = open.pair.id == pair && open.folded.signed.is_none();
+    fits.then(|| said_right(at, by))
+}
+
+/// A twin is kept with the first pair, which now shares the mother's id; what is shown is the last.
+fn saved(form: &Form, pair: Pair) -> Vec<Effect> {
+    let first = form.twin_of.as_deref().map(|first| Pair {
+        mother_id: Some(Form::mother_of(first)),
+        babies: first.babies.max(pair.babies),
+        ..first.clone()
+    });
+    first
+        .into_iter()
+        .chain([pair])
+        .map(|pair| Effect::Save(Box::new(pair)))
+        .collect()
+}
+
 fn field_of(form: &mut Form, field: Field) -> &mut String {
     match field {
         Field::Bed => &mut form.bed,
@@ -84,6 +160,8 @@ fn field_of(form: &mut Form, field: Field) -> &mut String {
         Field::Birth => &mut form.birth,
         Field::Weight => &mut form.weight,
         Field::Gestation => &mut form.gestation,
+        Field::MotherNumber => &mut form.mother_number,
+        Field::BabyNumber => &mut form.baby_number,
     }
 }
 
@@ -98,6 +176,17 @@ fn choose(form: &mut Form, group: Group, index: usize) {
             if let Some(reason) = Reason::ALL.get(index) {
                 toggle(&mut form.reasons, *reason);
             }
+        }
+        Group::Language => {
+            let chosen = LANGUAGES.get(index).and_then(|tag| Language::new(tag).ok());
+            form.language = if form.language == chosen {
+                None
+            } else {
+                chosen
+            };
+        }
+        Group::Babies => {
+            form.babies = u8::try_from(index + 1).unwrap_or(1).clamp(1, BABIES_MOST);
         }
         Group::Risks => {
             if let Some(risk) = RiskNote::ALL.get(index) {

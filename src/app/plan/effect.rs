@@ -9,6 +9,8 @@ use crate::record::What;
 pub enum Effect {
     /// Add an entry.
     Note(What),
+    /// To weight and nappies.
+    Before,
     /// To the codes.
     Codes,
     /// Back to Looking back.
@@ -21,6 +23,7 @@ impl From<Effect> for Deed {
     fn from(effect: Effect) -> Self {
         match effect {
             Effect::Note(what) => Self::Note(what),
+            Effect::Before => Self::Go(Route::Before),
             Effect::Codes => Self::Go(Route::Handover),
             Effect::LookBack => Self::Go(Route::LookingBack),
             Effect::Leave => Self::Go(Route::Ward),

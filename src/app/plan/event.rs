@@ -7,6 +7,13 @@ pub enum Event {
     Came,
     /// A usual item was touched: agreed, or taken back.
     Chose(usize),
+    /// Whom to call if it gets worse: told, or taken back. The line as the
+    /// screen says it.
+    CallChosen(String),
+    /// A weight or a nappy is to be put in.
+    WeighWanted,
+    /// The mother's sheet is to be shown, or no longer.
+    SheetWanted(bool),
     /// An item in own words.
     WordsAdded(String),
     /// When to look again, by its place.

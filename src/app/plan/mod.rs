@@ -4,6 +4,7 @@ mod effect;
 mod event;
 mod model;
 mod render;
+mod sheet;
 mod update;
 
 pub use effect::Effect;

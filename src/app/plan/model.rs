@@ -20,4 +20,6 @@ pub enum SignTrouble {
 pub struct Model {
     /// Why the last try to sign failed.
     pub trouble: Option<SignTrouble>,
+    /// Whether the mother's sheet is shown.
+    pub sheet: bool,
 }

@@ -5,10 +5,11 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::lists::list;
 use crate::app::{say, ui};
-use crate::record::{Coded, PlanWhat};
+use crate::findings::CallWhom;
+use crate::record::{Coded, PlanItem, PlanWhat};
 use crate::words::Words;
 
-use super::{Model, NEXT_LOOK_HOURS, SignTrouble};
+use super::{Model, NEXT_LOOK_HOURS, SignTrouble, sheet};
 
 /// Draws the screen.
 pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
@@ -27,29 +28,40 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
         .collect();
     usual.sort();
     usual.dedup();
-    let named = usual
+    let agreed = |test: &dyn Fn(&PlanItem) -> bool| open.folded.plan.iter().any(test);
+    let item = |what: PlanWhat| ui::Choice {
+        label: say::stored(words, "plan", what).into(),
+        chosen: agreed(&|item| item.what == Some(Coded::Known(what))),
+    };
+    // What is usual for the findings first, then the rest; each with its place among all.
+    let usual = &usual;
+    let places = |is_usual: bool| {
+        let all = PlanWhat::ALL.iter().enumerate();
+        all.filter(move |(_, what)| usual.contains(what) == is_usual)
+            .map(|(place, what)| (i32::try_from(place).unwrap_or(-1), *what))
+            .collect::<Vec<_>>()
+    };
+    let (first, rest) = (places(true), places(false));
+    screen.set_usual(list(first.iter().map(|(_, what)| item(*what))));
+    screen.set_usual_places(list(first.iter().map(|(place, _)| *place)));
+    screen.set_items(list(rest.iter().map(|(_, what)| item(*what))));
+    screen.set_item_places(list(rest.iter().map(|(place, _)| *place)));
+    let calls = CallWhom::ALL
         .iter()
-        .map(|what| say::stored(words, "plan", *what))
-        .collect::<Vec<_>>()
-        .join(", ");
-    screen.set_usual(
-        if usual.is_empty() {
-            words.say("plan-usual-none")
-        } else {
-            words.say_with("plan-usual", &[("items", named.into())])
-        }
-        .into(),
-    );
-    screen.set_items(list(PlanWhat::ALL.iter().map(|what| {
+        .filter(|whom| **whom != CallWhom::Nobody);
+    screen.set_calls(list(calls.map(|whom| {
+        let whom = say::stored(words, "call", *whom);
+        let line = words.say_with("plan-call", &[("whom", whom.into())]);
+        let told = |item: &PlanItem| item.words.as_ref().is_some_and(|it| it.as_str() == line);
         ui::Choice {
-            label: say::stored(words, "plan", *what).into(),
-            chosen: open
-                .folded
-                .plan
-                .iter()
-                .any(|item| item.what == Some(Coded::Known(*what))),
+            chosen: agreed(&told),
+            label: line.as_str().into(),
         }
     })));
+    screen.set_sheet_open(model.sheet);
+    if model.sheet {
+        sheet::render(open, around, words, &screen);
+    }
     screen.set_next_looks(list(NEXT_LOOK_HOURS.iter().map(|hours| {
         ui::Choice {
             label: words

@@ -25,6 +25,16 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             .map(|what| Effect::Note(agreed_or_not(open, *what)))
             .into_iter()
             .collect(),
+        Event::CallChosen(line) => Text::new(&line)
+            .map(|words| Effect::Note(told_or_not(open, words)))
+            .into_iter()
+            .collect(),
+        Event::WeighWanted if open.folded.signed.is_none() => vec![Effect::Before],
+        Event::WeighWanted => vec![],
+        Event::SheetWanted(sheet) => {
+            model.sheet = sheet;
+            vec![]
+        }
         Event::WordsAdded(words) => Text::new(&words)
             .map(|words| {
                 Effect::Note(What::PlanItem(PlanItem {
@@ -49,6 +59,10 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             .collect(),
         Event::SignWanted if open.folded.signed.is_some() => vec![Effect::Codes],
         Event::SignWanted => sign(model, open, around),
+        Event::BackWanted if model.sheet => {
+            model.sheet = false;
+            vec![]
+        }
         Event::BackWanted if open.folded.feeds.is_empty() => vec![Effect::Leave],
         Event::BackWanted => vec![Effect::LookBack],
     }
@@ -56,10 +70,27 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
 
 /// The entry that agrees an item, or that takes back the one that did.
 fn agreed_or_not(open: &OpenVisit, what: PlanWhat) -> What {
-    let item = PlanItem {
-        what: Some(Coded::Known(what)),
-        words: None,
-    };
+    item_or_not(
+        open,
+        PlanItem {
+            what: Some(Coded::Known(what)),
+            words: None,
+        },
+    )
+}
+
+/// As [`agreed_or_not`], for an item in words.
+fn told_or_not(open: &OpenVisit, words: Text) -> What {
+    item_or_not(
+        open,
+        PlanItem {
+            what: None,
+            words: Some(words),
+        },
+    )
+}
+
+fn item_or_not(open: &OpenVisit, item: PlanItem) -> What {
     let standing = open.visit.journal.standing();
     open.visit
         .journal

@@ -1,5 +1,6 @@
 //! All that the Ward screen shows.
 
+use crate::findings::Level;
 use crate::growth::Growth;
 use crate::record::{Pair, VisitId, WallTime};
 
@@ -12,6 +13,8 @@ pub struct Line {
     pub growth: Growth,
     /// Medical review now was found in the last visit and not acknowledged.
     pub review: bool,
+    /// The gravest level found in the last visit.
+    pub level: Option<Level>,
     /// The last visit is not signed.
     pub open: Option<VisitId>,
     /// The last visit is signed and the desk's receipt is missing.

@@ -3,7 +3,7 @@
 use crate::app::around::Around;
 use crate::app::keeper::WardLine;
 use crate::app::open_visit::summary_of;
-use crate::findings::{self, Level};
+use crate::findings::{self, Judged, Level};
 use crate::growth;
 use crate::record::{Visit, WallTime, fold};
 
@@ -35,18 +35,16 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
     }
 }
 
-/// Review first, then what waits for a receipt, what is open, what is due by time, what was never
-/// seen, and the rest.
-fn order(line: &Line, now: WallTime) -> (u8, i64) {
+/// Review first, then what is open, what is due (gravest level first, then by time), what waits for
+/// a receipt, what was never seen, what is due later (by time, then by level), and the rest.
+fn order(line: &Line, now: WallTime) -> (u8, Option<Level>, i64, Option<Level>) {
     let due = line.next_look.map_or(i64::MAX, WallTime::utc_ms);
+    let is_due = due <= now.utc_ms();
     let rank = if line.review {
         0
     } else if line.open.is_some() {
         1
-    } else if line
-        .next_look
-        .is_some_and(|due| due.utc_ms() <= now.utc_ms())
-    {
+    } else if is_due {
         2
     } else if line.waiting {
         3
@@ -57,20 +55,30 @@ fn order(line: &Line, now: WallTime) -> (u8, i64) {
     } else {
         6
     };
-    (rank, due)
+    // Levels are declared gravest first; nothing found comes after the least of them.
+    let level = line.level.or(Level::ALL.last().copied());
+    (rank, level.filter(|_| rank == 2), due, level)
 }
 
 fn line(row: WardLine, around: &Around<'_>) -> Line {
     let now = around.now.wall;
     let growth = growth::of(&row.row.pair, &row.weighings, now);
     let head = row.row.last.as_ref();
-    let review = row
+    let judged: Vec<Judged> = row
         .recent
         .iter()
-        .any(|visit| needs_review(&row, visit, around));
+        .map(|visit| open_findings(&row, visit, around))
+        .collect();
+    let review = judged.iter().any(|it| {
+        let first = it.findings.first();
+        first.is_some_and(|it| it.level == Level::MedicalReviewNow)
+    });
+    let last = judged.last().and_then(|it| it.findings.first());
+    let level = last.map(|it| it.level);
     Line {
         growth,
         review,
+        level,
         open: head.filter(|head| !head.signed).map(|head| head.id),
         waiting: row.row.is_waiting(),
         seen: head.is_some(),
@@ -79,8 +87,8 @@ fn line(row: WardLine, around: &Around<'_>) -> Line {
     }
 }
 
-/// Whether medical review now was found in a visit, as of its last entry, and not acknowledged.
-fn needs_review(row: &WardLine, visit: &Visit, around: &Around<'_>) -> bool {
+/// What was found in a visit, as of its last entry, without what was acknowledged; gravest first.
+fn open_findings(row: &WardLine, visit: &Visit, around: &Around<'_>) -> Judged {
     let as_of = visit
         .journal
         .entries()
@@ -89,16 +97,16 @@ fn needs_review(row: &WardLine, visit: &Visit, around: &Around<'_>) -> bool {
     let growth = growth::of(&row.row.pair, &row.weighings, as_of);
     let folded = fold(&visit.journal);
     let rhythms: Vec<_> = folded.feeds.iter().map(summary_of).collect();
-    findings::judge(
+    let mut judged = findings::judge(
         &row.row.pair,
         &folded,
         &rhythms,
         &growth,
         around.policy,
         as_of,
-    )
-    .findings
-    .iter()
-    .filter(|finding| finding.level == Level::MedicalReviewNow)
-    .any(|finding| !folded.acknowledged.iter().any(|it| it.rule == finding.rule))
+    );
+    judged
+        .findings
+        .retain(|finding| !folded.acknowledged.iter().any(|it| it.rule == finding.rule));
+    judged
 }

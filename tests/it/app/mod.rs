@@ -5,6 +5,7 @@ mod bedside;
 mod contrast;
 mod looking_closer;
 mod never_lost;
+mod pages;
 mod practice;
 mod tablet;
 mod toolkit;

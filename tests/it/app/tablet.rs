@@ -89,6 +89,8 @@ pub fn tablet() -> Tablet {
         receipts: vec![],
         weighings: vec![],
         last_day: None,
+        days: vec![],
+        acknowledged: vec![],
     };
     hear(Event::Told(Told::Opened(Box::new(visit), Box::new(story))));
     CANVAS.with(|canvas| {

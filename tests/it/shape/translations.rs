@@ -118,6 +118,7 @@ const SAME_IN_GERMAN: &[&str] = &[
     "Open",
     "Plan",
     "Slint",
+    "Somali",
     "Start",
     "Status",
     "Text",
