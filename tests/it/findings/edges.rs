@@ -1135,3 +1135,15 @@ fn birth_weight_that_was_back_once_needs_no_newer_weight() {
     let short = at(14 * 24).weight(14 * 24, 3499);
     assert_eq!(numbers(&short, "weight-not-back-14"), [1, 14]);
 }
+
+#[test]
+fn any_flow_at_all_is_not_only_flutter_and_a_feed_without_its_rhythm_is_not_judged() {
+    let fluttered = |flow| at(40).feed([0, flow, 97, 100], 2);
+    edge("rhythm-only-flutter", &fluttered(0), &fluttered(1));
+    let mut bare = fluttered(0);
+    bare.rhythms.clear();
+    assert_eq!(
+        bare.lacked("rhythm-only-flutter"),
+        Some(vec!["feed".to_owned()])
+    );
+}

@@ -228,3 +228,9 @@ fn a_date_may_be_a_date_of_toml_and_a_negative_number_is_out_of_bounds() {
         PolicyWrong::OutOfBounds { given: -375, .. }
     ));
 }
+
+#[test]
+fn a_number_is_written_in_tens() {
+    let refused = with("feeds_least = 0x9").unwrap_err();
+    assert!(matches!(refused.wrong, PolicyWrong::WrongKind { .. }));
+}

@@ -180,6 +180,7 @@ fn a_clothed_weight_counts_as_since_only_after_the_bare_one() {
     };
     assert!(since(&[super::weighed(70, 3300), clothed(71)]).is_some());
     assert!(since(&[clothed(69), super::weighed(70, 3300)]).is_none());
+    assert!(since(&[super::weighed(70, 3300), clothed(70)]).is_none());
 }
 
 #[test]
