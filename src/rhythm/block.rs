@@ -294,12 +294,13 @@ pub(super) struct Room {
 /// Blocks as a row of items with hidden stages, given the feed's numbers.
 struct Judging<'a> {
     blocks: &'a [Block],
-    own: &'a Own,
+    /// How well the rest before each block fits the phase before it.
+    rests: Vec<Option<[f64; PHASES]>>,
     fits: Vec<([f64; PHASES], f64)>,
 }
 
 impl<'a> Judging<'a> {
-    fn new(of: &'a Blocks, own: &'a Own, table: &Table) -> Self {
+    fn new(of: &'a Blocks, own: &Own, table: &Table) -> Self {
         let no_rest = evidence::no_rest(own).map(f64::ln);
         let swallows = [0, 1, 2].map(|count| evidence::swallows(own, count).map(f64::ln));
         let fits = of
@@ -327,7 +328,11 @@ impl<'a> Judging<'a> {
             .collect();
         Self {
             blocks: &of.blocks,
-            own,
+            rests: of
+                .blocks
+                .iter()
+                .map(|it| it.rest_ms().map(|ms| evidence::rest(own, ms)))
+                .collect(),
             fits,
         }
     }
@@ -344,8 +349,8 @@ impl Hidden<STAGES> for Judging<'_> {
 
     fn forward(&self, to: usize, stages: &mut Stages) {
         let block = &self.blocks[to];
-        if let Some(ms) = block.rest_ms() {
-            chain::weigh(stages, &evidence::rest(self.own, ms));
+        if let Some(rest) = &self.rests[to] {
+            chain::weigh(stages, rest);
         }
         block.chain.forward(stages, &block.steps);
         if matches!(block.before, Before::Off(_)) {
@@ -359,15 +364,15 @@ impl Hidden<STAGES> for Judging<'_> {
             chain::on_again_backward(weights);
         }
         block.chain.backward(weights, &block.steps);
-        if let Some(ms) = block.rest_ms() {
-            chain::weigh(weights, &evidence::rest(self.own, ms));
+        if let Some(rest) = &self.rests[to] {
+            chain::weigh(weights, rest);
         }
     }
 
     fn best(&self, to: usize, stages: &mut Stages) -> [usize; STAGES] {
         let block = &self.blocks[to];
-        if let Some(ms) = block.rest_ms() {
-            chain::weigh(stages, &evidence::rest(self.own, ms));
+        if let Some(rest) = &self.rests[to] {
+            chain::weigh(stages, rest);
         }
         // Being put on again changes little; the course does without it.
         block.chain.best(stages, &block.steps)

@@ -72,8 +72,8 @@ const EFFORTS: [Effort; 4] = [
     },
     Effort {
         sucks: usize::MAX,
-        block: 12,
-        cuts: 2,
+        block: 16,
+        cuts: 1,
         first: 1,
         kept: 1,
         more: 2,
