@@ -22,7 +22,7 @@ fn a_record_leaves_in_every_form() {
     assert!(table.starts_with("section,at,name,value,unit,low,high,source\r\n"));
     // The weight of the sample visit, seen; and what the tablet computed.
     assert!(table.lines().any(|line| line.contains("3049")));
-    assert!(table.contains("rhythm-2"));
+    assert!(table.contains("rhythm-1"));
 
     let filed: Value = serde_json::from_str(&desk.export(1, As::FhirDocument).unwrap()).unwrap();
     assert_eq!(filed["type"], "document");
@@ -50,7 +50,7 @@ fn figures_computed_here_carry_this_programs_version_and_the_tablets_keep_theirs
     assert!(unknown.is_empty());
     // The sample record says growth-0: what the tablet had.
     assert_eq!(facts.rule_versions.growth, growth::RULE_VERSION);
-    assert_eq!(facts.rule_versions.rhythm, "rhythm-2");
+    assert_eq!(facts.rule_versions.rhythm, "rhythm-1");
     let handover = facts.handover.unwrap();
     assert!(handover.cose_sign1.is_some() && handover.sealed_sha256.is_some());
 }

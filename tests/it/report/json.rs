@@ -80,7 +80,7 @@ fn what_was_seen_and_computed_is_there_as_coded_words_and_numbers() {
         ("/unjudged/0/missing/0", "temperature".into()),
         ("/plan/0/what", "weigh_again".into()),
         ("/policy/version", "3".into()),
-        ("/rule_versions/rhythm", "rhythm-2".into()),
+        ("/rule_versions/rhythm", "rhythm-1".into()),
     ] {
         assert_eq!(json.pointer(pointer), Some(&expected), "{pointer}");
     }

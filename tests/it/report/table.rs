@@ -41,7 +41,7 @@ fn a_visit_without_anything_is_this_table() {
             "visit,,specialist,kb,,,,journal",
             "visit,2026-03-04T09:30:01.000+01:00,signed,kb,,,,journal",
             "visit,,app_version,0.0.0,,,,journal",
-            "visit,,rhythm_version,rhythm-2,,,,journal",
+            "visit,,rhythm_version,rhythm-1,,,,journal",
             "visit,,growth_version,growth-1,,,,journal",
             "visit,,findings_version,findings-1,,,,journal",
             "policy,,name,Sample ward,,,,journal",
@@ -88,10 +88,10 @@ fn facts_stand_with_unit_interval_and_source() {
         "last_day,,baby_danger,unknown,,,,journal",
         "sign,,quiet,not_looked,,,,journal",
         "feed 1,2026-03-04T09:32:00.000+01:00,pain,6,{score},,,journal",
-        "feed 1,,sucks_per_swallow_flow,3.08,1,1.90,5.20,rhythm-2",
-        "feed 1,,sucks_per_swallow_feed,unknown,1,,,rhythm-2",
-        "feed 1,2026-03-04T09:32:22.000+01:00,first_flow,42000,ms,,,rhythm-2",
-        "feed 1,,doubt,few_swallows,,,,rhythm-2",
+        "feed 1,,sucks_per_swallow_flow,3.08,1,1.90,5.20,rhythm-1",
+        "feed 1,,sucks_per_swallow_feed,unknown,1,,,rhythm-1",
+        "feed 1,2026-03-04T09:32:22.000+01:00,first_flow,42000,ms,,,rhythm-1",
+        "feed 1,,doubt,few_swallows,,,,rhythm-1",
     ] {
         assert!(
             table.contains(&format!("\r\n{line}\r\n")),
@@ -118,5 +118,5 @@ fn text_is_quoted_and_no_cell_of_it_is_a_formula() {
 fn a_feed_without_first_flow_says_none_seen() {
     let mut facts = sample_facts();
     facts.feeds[0].rhythm.as_mut().unwrap().first_flow = None;
-    assert!(write(&facts).contains("feed 1,,first_flow,none_seen,ms,,,rhythm-2"));
+    assert!(write(&facts).contains("feed 1,,first_flow,none_seen,ms,,,rhythm-1"));
 }
