@@ -6,13 +6,15 @@
 #[path = "../tests/it/handover/sample.rs"]
 mod sample;
 
-use feedside::handover::{VersionCap, cbor, pack, wire};
+use feedside::handover::{VersionCap, cbor, coding, pack, wire};
 
 fn main() {
     let (tablet, desk, fresh) = (sample::tablet(), sample::desk(), sample::fresh(1));
     let handed = sample::ordinary(4, true);
     let packed = pack(&handed, &tablet, &desk.public(), &fresh, VersionCap::V20).unwrap();
     let content = cbor::to_bytes(&wire::to_wire(&handed).unwrap()).unwrap();
+    let item = cbor::from_bytes(&content).unwrap();
+    let deflated = coding::packed_as(coding::DEFLATED, &item).unwrap();
     let entries = handed.visit.journal.entries();
     let taps = entries.iter().filter(|entry| entry.what.is_tap()).count();
     let sample = serde_json::json!({
@@ -24,6 +26,7 @@ fn main() {
         "pieces": packed.pieces,
         "sealed": sample::hex(&packed.sealed),
         "content": sample::hex(&content),
+        "deflated": sample::hex(&deflated),
         "receipt": packed.receipt.digits(),
         "taps": taps,
         "entries": entries.len(),

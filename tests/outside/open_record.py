@@ -24,6 +24,8 @@ from cryptography.exceptions import InvalidSignature
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PublicKey
 from pyhpke import AEADId, CipherSuite, KDFId, KEMId, KEMKey
 
+from unsqueeze import unsqueeze
+
 PREAMBLE = "01234567899876543210"
 DIGITS_FOR = {3: 1, 5: 2, 8: 3, 10: 4, 13: 5, 15: 6, 17: 7}
 
@@ -67,16 +69,19 @@ def kid_of(kind, public):
 
 
 def open_seal(sealed, desk_secret, desk_kid):
-    must(sealed[0] == 1, "format version")
-    protected, unprotected, ciphertext = cbor2.loads(sealed[1:])
-    must(cbor2.loads(protected) == {1: 42, 4: desk_kid}, "protected header of the seal")
+    """The signature's short form, and the secret that the receipt is made from. The wrappers that
+    COSE would have around them are the same in every record and not sent."""
+    must(sealed[0] == 2, "format version")
+    must(sealed[1:9] == desk_kid, "id of the desk's key")
+    encapsulated, ciphertext = sealed[9:41], sealed[41:]
     suite = CipherSuite.new(
         KEMId.DHKEM_X25519_HKDF_SHA256, KDFId.HKDF_SHA256, AEADId.CHACHA20_POLY1305
     )
     key = KEMKey.from_jwk(okp_jwk("X25519", desk_secret))
-    context = suite.create_recipient_context(unprotected[-4], key, info=b"feedside record")
+    context = suite.create_recipient_context(encapsulated, key, info=b"feedside record")
+    protected = cbor2.dumps({1: 42, 4: desk_kid})
     aad = cbor2.dumps(["Encrypt0", protected, sealed[:1]])
-    return context.open(ciphertext, aad=aad)
+    return context.open(ciphertext, aad=aad), context.export(b"feedside receipt", 16)
 
 
 def okp_jwk(curve, secret):
@@ -92,30 +97,27 @@ def okp_jwk(curve, secret):
     return {"kty": "OKP", "crv": curve, "x": text(public), "d": text(secret)}
 
 
-def verify(signed, tablet_public, desk_kid):
-    protected, unprotected, payload, signature = cbor2.loads(signed)
-    must(cbor2.loads(protected) == {1: -19, 4: kid_of("tablet", tablet_public)}, "header of the signature")
-    must(unprotected == {}, "empty unprotected header")
-    bound = b"feedside record 1" + desk_kid
+def verify(short, tablet_public, desk_kid):
+    kid, signature, payload = short[:8], short[8:72], short[72:]
+    must(kid == kid_of("tablet", tablet_public), "id of the tablet's key")
+    protected = cbor2.dumps({1: -19, 4: kid})
+    bound = b"feedside record 2" + desk_kid
     key = Ed25519PublicKey.from_public_bytes(tablet_public)
     key.verify(signature, cbor2.dumps(["Signature1", protected, bound, payload]))
     try:
-        elsewhere = b"feedside record 1" + bytes(8)
+        elsewhere = b"feedside record 2" + bytes(8)
         key.verify(signature, cbor2.dumps(["Signature1", protected, elsewhere, payload]))
         sys.exit("does not hold: the signature is bound to the desk")
     except InvalidSignature:
         return payload
 
 
-def leb(stream):
-    value = shift = 0
-    for byte in stream:
-        value |= (byte & 0x7F) << shift
-        shift += 7
-        if byte < 0x80:
-            yield value
-            value = shift = 0
-    must(shift == 0, "a whole last number")
+def content_of(packed):
+    """The CBOR of a record from either coding."""
+    if packed[0] == 1:
+        return zlib.decompress(packed[1:], wbits=-15)
+    must(packed[0] == 2, "coding")
+    return cbor2.dumps(unsqueeze(packed[1:]), canonical=True)
 
 
 def receipt_of(secret, sealed):
@@ -131,7 +133,7 @@ def sample_of(path):
     """What the example program wrote."""
     with open(path, encoding="utf-8") as file:
         sample = json.load(file)
-    for key in ("desk_secret", "desk_kid", "tablet_public", "sealed", "content"):
+    for key in ("desk_secret", "desk_kid", "tablet_public", "sealed", "content", "deflated"):
         sample[key] = bytes.fromhex(sample[key])
     return sample
 
@@ -159,27 +161,23 @@ def rehearsal_of(folder, texts_file):
     }
 
 
-def taps_in(taps, sample):
+def taps_in(taps, unit_ms, sample):
     """How many single taps came along, each one as it was; 0 if they stayed on the tablet."""
     if taps is None:
         must("jaw" in sample, "single taps in the sample")
         return 0
-    coding, low, high, plain, alone = taps
+    coding, steps, swallows, alone = taps
     must(coding == 1, "coding of the taps")
-    steps = [rest << 8 | least for rest, least in zip(leb(high), low, strict=True)]
-    must(all(steps), "jaw movements one after the other")
-    must(sum(leb(plain)) + len(list(leb(plain))) <= len(steps), "swallows with a suck")
+    must(len(steps) == len(swallows), "columns of the taps")
     if "jaw" in sample:
         jaw = sample["jaw"]
-        apart = [after[0] - before[0] for before, after in zip(jaw, jaw[1:])]
-        must(steps[1:] == apart, "time from each jaw movement to the next")
-        swallows = [False] * len(steps)
-        at = -1
-        for without in leb(plain):
-            at += without + 1
-            swallows[at] = True
-        must(swallows == [swallow for _, swallow in jaw], "which of them have a swallow")
-    tapped = len(steps) + len(list(leb(alone)))
+        must(len(jaw) == len(steps), "number of jaw movements")
+        at = [sum(steps[: place + 1]) * unit_ms for place in range(len(steps))]
+        # Times are rounded to hundredths of a second in the codes.
+        near = [abs((one - at[0]) - (ms - jaw[0][0])) <= 10 for one, (ms, _) in zip(at, jaw)]
+        must(all(near), "time of each jaw movement")
+        must([bool(it) for it in swallows] == [it for _, it in jaw], "which have a swallow")
+    tapped = len(steps) + len(alone)
     must(tapped == sample["taps"], f"number of taps: {tapped}, {sample['taps']}")
     return tapped
 
@@ -191,22 +189,24 @@ def main(*paths):
 
     transfer, sealed = join(reversed(sample["pieces"]))
     must(transfer == sample["transfer"] and sealed == sample["sealed"], "joined pieces")
-    signed = open_seal(sealed, sample["desk_secret"], DESK_KID)
-    packed = verify(signed, sample["tablet_public"], DESK_KID)
-    content = zlib.decompress(packed, wbits=-15)
+    short, secret = open_seal(sealed, sample["desk_secret"], DESK_KID)
+    packed = verify(short, sample["tablet_public"], DESK_KID)
+    content = content_of(packed)
     must(content == sample.get("content", content), "content to the byte")
+    if "deflated" in sample:
+        must(content_of(sample["deflated"]) == content, "the same content in the plain coding")
 
     record = cbor2.loads(content)
     must(cbor2.dumps(record, canonical=True) == content, "deterministic CBOR")
-    must(record[0] == 1 and next(iter(record)) == 0, "version first")
+    must(record[0] == 2 and next(iter(record)) == 0, "version first")
     must(record[3][3] == sample["specialist"], "specialist")
-    times, _walls, kinds, bodies, taps = record[4]
-    tapped = taps_in(taps, sample)
+    unit_ms, kinds, bodies, times, seqs, _walls, taps = record[4]
+    tapped = taps_in(taps, unit_ms, sample)
     must(tapped or record[6], "a table of runs and phases in place of the taps")
-    must(len(bodies) == len(list(leb(kinds))) == len(list(leb(times))) // 2, "columns")
+    must(len(bodies) == len(kinds) == len(times) == len(seqs), "columns")
     entries = tapped + len(bodies)
     must(entries == sample.get("entries", entries), "number of entries")
-    must(receipt_of(record[1], sealed) == sample["receipt"], "receipt")
+    must(receipt_of(secret, sealed) == sample["receipt"], "receipt")
     print(f"opened: {len(sample['pieces'])} codes, {len(sealed)} bytes sealed, "
           f"{len(content)} unpacked, {entries} entries, {tapped or 'none'} of them single taps, "
           f"receipt {sample['receipt']}")
