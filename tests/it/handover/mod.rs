@@ -9,6 +9,8 @@ mod receipt;
 mod refusals;
 pub mod sample;
 mod squeeze;
+mod stages;
+mod vectors;
 pub mod visits;
 mod wedge;
 mod wire;
