@@ -78,7 +78,9 @@ fn screens(root: &Path, out: PathBuf) {
     }
     let config = slint_build::CompilerConfiguration::new()
         .with_include_paths(vec![out])
-        .with_style("fluent".to_owned());
+        .with_style("fluent".to_owned())
+        // Lets the tests find what is on a screen; a released program does without.
+        .with_debug_info(std::env::var("PROFILE").is_ok_and(|it| it == "debug"));
     if let Err(error) = slint_build::compile_with_config("ui/app.slint", config) {
         println!("cargo::error=ui/app.slint: {error}");
     }

@@ -130,7 +130,7 @@ pub fn z(sex: Sex, day: i64, weight: Grams) -> Option<Z> {
 #[allow(clippy::cast_possible_truncation)]
 pub fn weight_at_sd(sex: Sex, day: i64, sd: f64) -> Option<Grams> {
     let lms = lms(sex, day)?;
-    if sd < -EVEN_FROM_SD || EVEN_FROM_SD < sd {
+    if EVEN_FROM_SD < sd.abs() {
         return None;
     }
     // A weight of the table is a few kilograms: far inside the whole numbers of f64.

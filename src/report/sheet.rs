@@ -91,7 +91,8 @@ impl Sheet<'_> {
         let baby = now(&|whom| whom != CallWhom::MotherDoctor);
         let points: Vec<String> = [("sheet-review-baby", baby), ("sheet-review-mother", mother)]
             .into_iter()
-            .filter_map(|(id, holds)| holds.then(|| self.words.say(id)))
+            .filter(|(_, holds)| *holds)
+            .map(|(id, _)| self.words.say(id))
             .collect();
         (!points.is_empty()).then(|| Block::Urgent {
             heading: self.words.say("sheet-review"),
@@ -138,7 +139,8 @@ impl Sheet<'_> {
         ];
         let mut well: Vec<String> = seen
             .into_iter()
-            .filter_map(|(id, holds)| holds.then(|| self.words.say(id)))
+            .filter(|(_, holds)| *holds)
+            .map(|(id, _)| self.words.say(id))
             .take(WELL_MOST)
             .collect();
         if well.is_empty() {

@@ -32,9 +32,12 @@ pub struct Lists {
     bands: Kept<ui::StripBand>,
     marks: Kept<ui::StripMark>,
     tried: Kept<ui::CompareRow>,
-    recent: RefCell<Option<(VisitId, u32, Rc<Vec<PhaseSpan>>)>>,
+    recent: RefCell<Option<Recent>>,
     compared: RefCell<Option<(TriedKey, Rc<Option<Comparison>>)>>,
 }
+
+/// The strip's phases, and what they were made for: the visit and its last entry.
+type Recent = (VisitId, u32, Rc<Vec<PhaseSpan>>);
 
 /// What a comparison is made anew for: the visit, its feeds, the feed's adjustments, the second.
 type TriedKey = (VisitId, usize, usize, u64);

@@ -3,6 +3,7 @@
 
 mod bedside;
 mod contrast;
+mod eyes;
 mod looking_closer;
 mod never_lost;
 mod pages;
