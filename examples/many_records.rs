@@ -8,7 +8,6 @@
 #![allow(missing_docs, clippy::unwrap_used)]
 
 #[path = "../tests/it/handover/sample.rs"]
-#[allow(dead_code)]
 mod sample;
 
 use feedside::handover::{DeskPublic, Fresh, VersionCap, pack};
