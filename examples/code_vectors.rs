@@ -100,7 +100,7 @@ fn item_of(handed: &Handed) -> Item {
 
 /// A record with one of its fields changed; the path names keys of maps and places of lists.
 fn changed(handed: &Handed, path: &[i64], to: Option<Item>) -> Item {
-    fn at<'i>(item: &'i mut Item, step: i64) -> &'i mut Item {
+    fn at(item: &mut Item, step: i64) -> &mut Item {
         match item {
             Item::Map(pairs) => {
                 let found = pairs.iter_mut().find(|(key, _)| *key == Item::Int(step));
