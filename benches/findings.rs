@@ -78,7 +78,10 @@ fn ward_list_of_2000_pairs_with_40_visits(bencher: Bencher<'_, '_>) {
             .collect();
         let places: Vec<WardPlace> = ward
             .iter()
-            .map(|(_, marks, _)| WardPlace::of(marks, now))
+            .map(|(_, marks, _)| {
+                let waits = marks.iter().any(|it| it.signed && !it.receipt);
+                WardPlace::of(marks, waits, now)
+            })
             .collect();
         (ward_order(&places), lines)
     });

@@ -31,6 +31,7 @@ pub mod shell;
 pub mod start;
 pub mod touch;
 pub mod ward;
+pub mod ward_policy;
 
 /// The generated screens, fenced so that our lints stay strict everywhere else.
 #[allow(

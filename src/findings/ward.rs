@@ -4,6 +4,8 @@
 //! and judges nothing. Marks are of one version of the rules, one ward policy and one state of the
 //! pair: whoever keeps them makes them anew when one of these changes.
 
+use serde::{Deserialize, Serialize};
+
 use super::{Judged, Level, Policy, RULE_VERSION};
 use crate::record::{Folded, WallTime};
 
@@ -12,7 +14,7 @@ use crate::record::{Folded, WallTime};
 pub const REVIEW_VISITS: usize = 2;
 
 /// What a visit leaves behind for the ward list.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct VisitMark {
     /// When it began.
     pub began: WallTime,
@@ -27,7 +29,7 @@ pub struct VisitMark {
     /// When to look again.
     pub next_look: Option<WallTime>,
     /// The version of the rules that said so.
-    pub rules: &'static str,
+    pub rules: String,
     /// The hash of the policy that they went by.
     pub policy: String,
 }
@@ -48,7 +50,7 @@ impl VisitMark {
             signed: visit.signed.is_some(),
             receipt: visit.receipt.is_some(),
             next_look: visit.next_look,
-            rules: RULE_VERSION,
+            rules: RULE_VERSION.to_owned(),
             policy: policy.mark().hash,
         }
     }
@@ -78,18 +80,21 @@ pub enum WardWhy {
     NoNextLook,
 }
 
-/// A pair's place in the list; sorts by why, then by level, then by when the next look is due.
+/// A pair's place in the list; sorts by why, then what is due by level and then by when, and what
+/// comes later by when and then by level.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct WardPlace {
     /// Why.
     pub why: WardWhy,
-    level: Level,
+    level_of_due: Option<Level>,
     due_utc_ms: i64,
+    level: Level,
 }
 
 impl WardPlace {
-    /// The place of a pair by the marks of its visits, oldest first.
-    pub fn of(marks: &[VisitMark], now: WallTime) -> Self {
+    /// The place of a pair by the marks of its last visits, oldest first; `waits` if any of its
+    /// signed visits waits for the desk's receipt.
+    pub fn of(marks: &[VisitMark], waits: bool, now: WallTime) -> Self {
         let last = marks.last();
         let recent = &marks[marks.len().saturating_sub(REVIEW_VISITS)..];
         let due = last.and_then(|it| it.next_look).map(WallTime::utc_ms);
@@ -98,14 +103,16 @@ impl WardPlace {
             None => WardWhy::NotSeen,
             Some(last) if !last.signed => WardWhy::Open,
             Some(_) if due.is_some_and(|due| due <= now.utc_ms()) => WardWhy::Due,
-            Some(_) if marks.iter().any(|it| it.signed && !it.receipt) => WardWhy::Waiting,
+            Some(_) if waits => WardWhy::Waiting,
             Some(_) if due.is_some() => WardWhy::Later,
             Some(_) => WardWhy::NoNextLook,
         };
+        let level = last.and_then(|it| it.level).unwrap_or(Level::GoingWell);
         Self {
             why,
-            level: last.and_then(|it| it.level).unwrap_or(Level::GoingWell),
+            level_of_due: (why == WardWhy::Due).then_some(level),
             due_utc_ms: due.unwrap_or(i64::MAX),
+            level,
         }
     }
 }

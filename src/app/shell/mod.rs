@@ -38,6 +38,8 @@ pub struct Parts {
     pub preferences: Preferences,
     /// The ward policy.
     pub policy: Policy,
+    /// What to tell at the start, if something is not as it should be.
+    pub trouble: Option<String>,
     /// The tablet's secret.
     pub secret: [u8; 32],
     /// Told of each entry by its number, for scripts that watch from outside.
@@ -91,7 +93,7 @@ pub struct Shell {
 
 impl Shell {
     /// A shell over its parts, on the Ward screen.
-    pub fn new(parts: Parts) -> Self {
+    pub fn new(mut parts: Parts) -> Self {
         let tablet = TabletKey::from_random(parts.secret);
         let words = Words::new(parts.preferences.lang);
         let tablet_shown = tablet.public().to_code().ok().map(|code| TabletShown {
@@ -107,7 +109,7 @@ impl Shell {
             parked: Vec::new(),
             models: Models::default(),
             lists: Lists::default(),
-            trouble: None,
+            trouble: parts.trouble.take(),
             parts,
         };
         if let Some(window) = shell.parts.window.upgrade() {
@@ -213,6 +215,8 @@ impl Shell {
                     &around,
                     0,
                 )),
+                // What is due moves up as time goes.
+                Route::Ward => vec![Deed::AskWard],
                 _ => vec![],
             },
             Event::Arrived => vec![Deed::Go(Route::Ward)],

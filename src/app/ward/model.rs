@@ -1,8 +1,8 @@
 //! All that the Ward screen shows.
 
-use crate::findings::Level;
+use crate::findings::WardPlace;
 use crate::growth::Growth;
-use crate::record::{Pair, VisitId, WallTime};
+use crate::record::{Pair, WallTime};
 
 /// One pair on the list.
 #[derive(Debug, Clone)]
@@ -11,16 +11,10 @@ pub struct Line {
     pub pair: Pair,
     /// Weight and age, as of when the list was made.
     pub growth: Growth,
-    /// Medical review now was found in the last visit and not acknowledged.
-    pub review: bool,
-    /// The gravest level found in the last visit.
-    pub level: Option<Level>,
-    /// The last visit is not signed.
-    pub open: Option<VisitId>,
-    /// The last visit is signed and the desk's receipt is missing.
+    /// Its place in the list, and why.
+    pub place: WardPlace,
+    /// A signed visit waits for the desk's receipt.
     pub waiting: bool,
-    /// There was a visit.
-    pub seen: bool,
     /// When the next look is due.
     pub next_look: Option<WallTime>,
 }

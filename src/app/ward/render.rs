@@ -5,6 +5,7 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::lists::list;
 use crate::app::{say, ui};
+use crate::findings::WardWhy;
 use crate::words::Words;
 
 use super::{Line, Model};
@@ -45,17 +46,18 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
 fn row(line: &Line, around: &Around<'_>, words: &Words) -> ui::WardRow {
     let now = around.now.wall;
     let at = |id: &str, due| words.say_with(id, &[("time", say::time(words, due, now).into())]);
-    let due = if line.open.is_some() {
-        words.say("ward-visit-open")
-    } else if line.waiting {
-        words.say("ward-waiting-receipt")
+    let due = match (line.place.why, line.next_look) {
+        (WardWhy::Open, _) => words.say("ward-visit-open"),
+        (WardWhy::Waiting, _) => words.say("ward-waiting-receipt"),
+        (WardWhy::NotSeen, _) => words.say("ward-not-seen"),
+        (_, Some(due)) if due.utc_ms() <= now.utc_ms() => at("ward-due-now", due),
+        (_, Some(due)) => at("ward-due-at", due),
+        (_, None) => words.say("ward-no-next-look"),
+    };
+    let due = if line.waiting && line.place.why != WardWhy::Waiting {
+        format!("{due} · {}", words.say("ward-waiting-receipt"))
     } else {
-        match line.next_look {
-            Some(due) if due.utc_ms() <= now.utc_ms() => at("ward-due-now", due),
-            Some(due) => at("ward-due-at", due),
-            None if line.seen => words.say("ward-no-next-look"),
-            None => words.say("ward-not-seen"),
-        }
+        due
     };
     let why = line
         .pair
@@ -71,7 +73,7 @@ fn row(line: &Line, around: &Around<'_>, words: &Words) -> ui::WardRow {
         change: say::change(words, &line.growth).into(),
         due: due.into(),
         why: why.into(),
-        review: line.review,
+        review: line.place.why == WardWhy::Review,
         waiting: line.waiting,
     }
 }

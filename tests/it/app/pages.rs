@@ -11,7 +11,7 @@ use feedside::app::pair::{self, Form};
 use feedside::app::plan;
 use feedside::app::preferences::Preferences;
 use feedside::app::ward;
-use feedside::findings::Policy;
+use feedside::findings::{Level, Policy, RULE_VERSION, VisitMark};
 use feedside::record::{
     Grams, LastDay, Pair, PairId, PlanItem, StoolColour, Text, Visit, VisitId, WallTime,
     WayOfBirth, Weighing, WeighingMoment, What,
@@ -322,19 +322,12 @@ fn nappies_stand_against_the_least_expected_at_their_age() {
     assert!(nappies(&story(&[], &[]), false).is_empty());
 }
 
-fn ward_line(bed: u128, due_h: Option<i64>, feeds: u8) -> WardLine {
+fn ward_line(bed: u128, due_h: Option<i64>, level: Level) -> WardLine {
     let mut pair = sample_pair();
     pair.id = PairId::of(Uuid::from_u128(bed));
-    let mut visit = empty_visit();
-    visit.id = VisitId::of(Uuid::from_u128(100 + bed));
-    visit.pair = pair.id;
-    let day = LastDay {
-        feeds: Some(feeds),
-        ..LastDay::default()
-    };
-    add(&mut visit, 1_000, What::LastDay(day));
+    let visit = empty_visit();
     let head = VisitHead {
-        id: visit.id,
+        id: VisitId::of(Uuid::from_u128(100 + bed)),
         pair: pair.id,
         replaces: None,
         began: visit.began,
@@ -344,6 +337,16 @@ fn ward_line(bed: u128, due_h: Option<i64>, feeds: u8) -> WardLine {
         next_look: due_h.map(|hours| sample_began().plus_ms(hours * HOUR_MS)),
         last_wall: visit.began,
     };
+    let mark = VisitMark {
+        began: visit.began,
+        level: Some(level),
+        review: level == Level::MedicalReviewNow,
+        signed: true,
+        receipt: true,
+        next_look: head.next_look,
+        rules: RULE_VERSION.to_owned(),
+        policy: Policy::built_in().mark().hash,
+    };
     WardLine {
         row: WardRow {
             pair,
@@ -351,7 +354,7 @@ fn ward_line(bed: u128, due_h: Option<i64>, feeds: u8) -> WardLine {
             last: Some(head),
             waiting: 0,
         },
-        recent: vec![visit],
+        marks: vec![mark],
         weighings: Vec::new(),
     }
 }
@@ -359,13 +362,13 @@ fn ward_line(bed: u128, due_h: Option<i64>, feeds: u8) -> WardLine {
 #[test]
 fn the_ward_is_ordered_by_what_is_due_the_gravest_of_it_first() {
     let lines = vec![
-        ward_line(1, Some(5), 9),
-        ward_line(2, None, 9),
-        ward_line(3, Some(-1), 9),
-        ward_line(4, Some(-2), 9),
-        // Two feeds in 24 hours: to be acted on today.
-        ward_line(5, Some(-1), 2),
-        ward_line(6, Some(3), 9),
+        ward_line(1, Some(5), Level::KeepWatching),
+        ward_line(2, None, Level::KeepWatching),
+        ward_line(3, Some(-1), Level::KeepWatching),
+        ward_line(4, Some(-2), Level::KeepWatching),
+        ward_line(5, Some(-1), Level::ActToday),
+        ward_line(6, Some(3), Level::KeepWatching),
+        ward_line(7, Some(4), Level::MedicalReviewNow),
     ];
     let policy = Policy::built_in();
     let around = Around {
@@ -381,5 +384,5 @@ fn the_ward_is_ordered_by_what_is_due_the_gravest_of_it_first() {
         .iter()
         .map(|line| line.pair.id.uuid().as_u128() & 0xff)
         .collect();
-    assert_eq!(order, [5, 4, 3, 6, 1, 2]);
+    assert_eq!(order, [7, 5, 4, 3, 6, 1, 2]);
 }

@@ -226,14 +226,14 @@ proptest! {
             .map(|it| VisitMark::of(super::scene::birth(), &it.visit, &it.judged(), &it.policy))
             .collect();
         let now = super::scene::birth().plus_ms(now_h * 3_600_000);
-        let place = WardPlace::of(&kept, now);
+        let place = WardPlace::of(&kept, false, now);
         let review = visits.iter().rev().take(REVIEW_VISITS)
             .any(|it| it.judged().findings.iter().any(|it| it.level == Level::MedicalReviewNow));
         prop_assert_eq!(place.why == WardWhy::Review, review);
         let again: Vec<VisitMark> = visits.iter()
             .map(|it| VisitMark::of(super::scene::birth(), &it.visit, &it.judged(), &it.policy))
             .collect();
-        prop_assert_eq!(place, WardPlace::of(&again, now));
+        prop_assert_eq!(place, WardPlace::of(&again, false, now));
     }
 
     #[test]

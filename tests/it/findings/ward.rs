@@ -29,7 +29,8 @@ fn handed(it: Scene) -> Scene {
 }
 
 fn why(marks: &[VisitMark], now_h: i64) -> WardWhy {
-    WardPlace::of(marks, hours(now_h)).why
+    let waits = marks.iter().any(|it| it.signed && !it.receipt);
+    WardPlace::of(marks, waits, hours(now_h)).why
 }
 
 #[test]
@@ -92,7 +93,7 @@ fn among_equals_the_graver_level_comes_first_and_then_the_earlier_look() {
     let due = |it: Scene, due: i64| {
         let mut it = handed(it);
         it.visit.next_look = Some(hours(due));
-        WardPlace::of(&[mark(&it)], hours(90))
+        WardPlace::of(&[mark(&it)], false, hours(90))
     };
     let few = || at(60).good_day().day(|day| day.feeds = Some(5));
     let places = [
@@ -100,7 +101,7 @@ fn among_equals_the_graver_level_comes_first_and_then_the_earlier_look() {
         due(few(), 80),
         due(few(), 75),
         due(few(), 75),
-        WardPlace::of(&[], hours(90)),
+        WardPlace::of(&[], false, hours(90)),
     ];
     assert_eq!(ward_order(&places), [2, 3, 1, 0, 4]);
     assert!(ward_order(&[]).is_empty());
@@ -113,7 +114,7 @@ fn a_mark_holds_only_under_its_policy() {
     let other = "name = \"W\"\nversion = \"1\"\nauthor = \"L\"\ndate = \"2026-01-01\"\n";
     assert!(!it.holds_under(&Policy::from_toml(other).unwrap()));
     let older = VisitMark {
-        rules: "findings-1",
+        rules: "findings-1".to_owned(),
         ..it
     };
     assert!(!older.holds_under(&Policy::built_in()));

@@ -3,13 +3,18 @@
 //!
 //! Decides nothing.
 
+mod ward;
+
 use std::sync::mpsc::{Receiver, Sender, channel};
 use std::thread::JoinHandle;
 
+use crate::findings::Policy;
 use crate::record::{
     Acknowledged, Entry, LastDay, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold,
 };
-use crate::store::{Store, StoreError, VisitHead, WardRow};
+use crate::store::{Store, StoreError, VisitHead};
+
+pub use ward::WardLine;
 
 /// What is asked.
 #[derive(Debug)]
@@ -51,18 +56,6 @@ pub enum Told {
     Failed(StoreError),
 }
 
-/// One line of the ward's list.
-#[derive(Debug, Clone)]
-pub struct WardLine {
-    /// The pair and its last visit.
-    pub row: WardRow,
-    /// The last visits, newest last: what the rules said of the one before still counts while a new
-    /// one is open.
-    pub recent: Vec<Visit>,
-    /// Weights of all visits, oldest first.
-    pub weighings: Vec<(WallTime, Weighing)>,
-}
-
 /// A pair's story so far.
 #[derive(Debug, Clone)]
 pub struct Story {
@@ -89,16 +82,16 @@ pub trait Keeper {
 }
 
 /// Answers one question.
-pub fn answer(store: &mut Store, ask: Ask) -> Told {
-    try_answer(store, ask).unwrap_or_else(Told::Failed)
+pub fn answer(store: &mut Store, policy: &Policy, ask: Ask) -> Told {
+    try_answer(store, policy, ask).unwrap_or_else(Told::Failed)
 }
 
-fn try_answer(store: &mut Store, ask: Ask) -> Result<Told, StoreError> {
+fn try_answer(store: &mut Store, policy: &Policy, ask: Ask) -> Result<Told, StoreError> {
     Ok(match ask {
-        Ask::Ward => Told::Ward(ward(store)?),
+        Ask::Ward => Told::Ward(ward::ward(store, policy)?),
         Ask::Story(pair) => match story(store, pair)? {
             Some(story) => Told::Story(Box::new(story)),
-            None => Told::Ward(ward(store)?),
+            None => Told::Ward(ward::ward(store, policy)?),
         },
         Ask::Open(id) => {
             let visit = store.visit(id)?;
@@ -108,7 +101,7 @@ fn try_answer(store: &mut Store, ask: Ask) -> Result<Told, StoreError> {
             };
             match (visit, story) {
                 (Some(visit), Some(story)) => Told::Opened(Box::new(visit), Box::new(story)),
-                _ => Told::Ward(ward(store)?),
+                _ => Told::Ward(ward::ward(store, policy)?),
             }
         }
         Ask::SavePair(pair) => {
@@ -122,7 +115,7 @@ fn try_answer(store: &mut Store, ask: Ask) -> Result<Told, StoreError> {
                     store.begin_visit(&visit)?;
                 }
             }
-            Told::Ward(ward(store)?)
+            Told::Ward(ward::ward(store, policy)?)
         }
         Ask::Begin(visit) => {
             store.begin_visit(&visit)?;
@@ -137,32 +130,6 @@ fn try_answer(store: &mut Store, ask: Ask) -> Result<Told, StoreError> {
             Told::Kept
         }
     })
-}
-
-/// How many visits of a pair the ward's list is judged by: an open one and the one before.
-const RECENT_VISITS: usize = 2;
-
-fn ward(store: &mut Store) -> Result<Vec<WardLine>, StoreError> {
-    let mut lines = Vec::new();
-    for row in store.ward()? {
-        let mut weighings = Vec::new();
-        let mut recent = Vec::new();
-        if row.last.is_some() {
-            recent = visits(store, row.pair.id)?;
-            for visit in &recent {
-                weighings.extend(fold(&visit.journal).weighings);
-            }
-            weighings.sort_by_key(|(wall, _)| wall.utc_ms());
-            weighings.dedup();
-            recent.drain(..recent.len().saturating_sub(RECENT_VISITS));
-        }
-        lines.push(WardLine {
-            row,
-            recent,
-            weighings,
-        });
-    }
-    Ok(lines)
 }
 
 /// All visits of a pair that were not replaced by an amendment, oldest first.
@@ -220,11 +187,15 @@ pub struct ThreadKeeper {
 
 impl ThreadKeeper {
     /// Starts the thread; each answer goes to `tell`, on that thread.
-    pub fn start(mut store: Store, mut tell: impl FnMut(Told) + Send + 'static) -> Self {
+    pub fn start(
+        mut store: Store,
+        policy: Policy,
+        mut tell: impl FnMut(Told) + Send + 'static,
+    ) -> Self {
         let (asks, heard): (Sender<Ask>, Receiver<Ask>) = channel();
         let thread = std::thread::spawn(move || {
             for ask in heard {
-                tell(answer(&mut store, ask));
+                tell(answer(&mut store, &policy, ask));
             }
         });
         Self {
@@ -256,19 +227,28 @@ impl Drop for ThreadKeeper {
 /// A keeper that answers at once into a list that the shell reads after each event.
 pub struct AtOnceKeeper {
     store: Store,
+    policy: Policy,
     told: std::rc::Rc<std::cell::RefCell<Vec<Told>>>,
 }
 
 impl AtOnceKeeper {
     /// A keeper over a store, telling into a list.
-    pub const fn new(store: Store, told: std::rc::Rc<std::cell::RefCell<Vec<Told>>>) -> Self {
-        Self { store, told }
+    pub const fn new(
+        store: Store,
+        policy: Policy,
+        told: std::rc::Rc<std::cell::RefCell<Vec<Told>>>,
+    ) -> Self {
+        Self {
+            store,
+            policy,
+            told,
+        }
     }
 }
 
 impl Keeper for AtOnceKeeper {
     fn ask(&mut self, ask: Ask) {
-        let told = answer(&mut self.store, ask);
+        let told = answer(&mut self.store, &self.policy, ask);
         self.told.borrow_mut().push(told);
     }
 }
