@@ -13,9 +13,9 @@ use super::event::Event;
 use super::keeper::{Ask, Keeper, ThreadKeeper, Told, answer};
 use super::preferences::Preferences;
 use super::shell::{Parts, Said, Shell};
-use super::{touch, ui};
-use crate::findings::Policy;
+use super::{touch, ui, ward_policy};
 use crate::store::{Store, StoreError};
+use crate::words::Words;
 
 /// Why the app did not start.
 #[derive(Debug, thiserror::Error)]
@@ -101,24 +101,28 @@ pub fn run(data: &Path, say_safe: bool) -> Result<(), StartError> {
         }
         Preferences::read(|name| kept.get(name).cloned())
     };
+    let counting = ward_policy::at_start(&store, data)?;
+    let trouble = ward_policy::told(&counting, &Words::new(preferences.lang));
+    let policy = counting.policy;
     let unfinished = store
         .open_visit()?
-        .map(|visit| answer(&mut store, Ask::Open(visit)));
+        .map(|visit| answer(&mut store, &policy, Ask::Open(visit)));
     let window = ui::AppWindow::new()?;
 
     thread_local! {
         static HEARER: RefCell<Option<super::connect::Hear>> = const { RefCell::new(None) };
     }
-    let keeper: Box<dyn Keeper> = Box::new(ThreadKeeper::start(store, |told: Told| {
-        // An answer that comes when the window is gone has nobody to hear it.
-        let _ = slint::invoke_from_event_loop(move || {
-            HEARER.with_borrow(|hear| {
-                if let Some(hear) = hear {
-                    hear(Event::Told(told));
-                }
+    let keeper: Box<dyn Keeper> =
+        Box::new(ThreadKeeper::start(store, policy.clone(), |told: Told| {
+            // An answer that comes when the window is gone has nobody to hear it.
+            let _ = slint::invoke_from_event_loop(move || {
+                HEARER.with_borrow(|hear| {
+                    if let Some(hear) = hear {
+                        hear(Event::Told(told));
+                    }
+                });
             });
-        });
-    }));
+        }));
     let mut last_safe = 0;
     let say: Option<Box<dyn FnMut(Said)>> = say_safe.then(|| {
         Box::new(move |said: Said| match said {
@@ -137,7 +141,8 @@ pub fn run(data: &Path, say_safe: bool) -> Result<(), StartError> {
         keeper,
         random: Box::new(|| random::<16>().unwrap_or_else(|_| fallback_id())),
         preferences,
-        policy: Policy::built_in(),
+        policy,
+        trouble,
         secret,
         say_safe: say,
     })));

@@ -85,7 +85,11 @@ pub fn set_up(desk_folder: &Path, seed: u64) -> Result<(Tablet, Desk), RehearseE
     let shell = Shell::new(Parts {
         window: window.as_weak(),
         clock: Box::new(Rc::clone(&clock)),
-        keeper: Box::new(AtOnceKeeper::new(Store::in_memory()?, Rc::clone(&told))),
+        keeper: Box::new(AtOnceKeeper::new(
+            Store::in_memory()?,
+            Policy::built_in(),
+            Rc::clone(&told),
+        )),
         random: Box::new(move || {
             let mut id = [0; 16];
             id.copy_from_slice(&bytes()[..16]);
@@ -97,6 +101,7 @@ pub fn set_up(desk_folder: &Path, seed: u64) -> Result<(Tablet, Desk), RehearseE
             ..Preferences::default()
         },
         policy: Policy::built_in(),
+        trouble: None,
         secret,
         say_safe: None,
     });

@@ -6,12 +6,15 @@ use crate::app::around::Around;
 use crate::app::handover::{image_of, modules};
 use crate::app::lists::list;
 use crate::app::preferences::TEXT_PERCENT;
-use crate::app::ui;
+use crate::app::{ui, ward_policy};
 use crate::fault;
 use crate::handover::{Code, DeskPublic, VersionCap};
 use crate::words::{Lang, Words};
 
 use super::Model;
+
+/// How much of a policy's hash is shown: enough to tell two files apart.
+const HASH_SHOWN: usize = 12;
 
 /// The tablet's own key, as it is shown.
 pub struct TabletShown {
@@ -78,16 +81,37 @@ pub fn render(
         value: value.into(),
         quiet: "".into(),
     };
-    let mark = around.policy.mark();
+    let policy = around.policy;
+    let mark = policy.mark();
     screen.set_about(list([
         fact(
             "settings-about-version",
             env!("CARGO_PKG_VERSION").to_owned(),
         ),
-        fact(
-            "settings-about-policy",
-            format!("{} {}", mark.name, mark.version),
-        ),
+        ui::FactRow {
+            quiet: words
+                .say_with(
+                    "settings-policy-facts",
+                    &[
+                        ("author", policy.author.as_str().into()),
+                        ("date", policy.date.as_str().into()),
+                        (
+                            "hash",
+                            mark.hash
+                                .chars()
+                                .take(HASH_SHOWN)
+                                .collect::<String>()
+                                .into(),
+                        ),
+                        ("file", ward_policy::FILE.into()),
+                    ],
+                )
+                .into(),
+            ..fact(
+                "settings-about-policy",
+                format!("{} {}", mark.name, mark.version),
+            )
+        },
         fact(
             "settings-about-licence",
             words.say("settings-about-licence-text"),

@@ -11,3 +11,5 @@ mod practice;
 mod tablet;
 mod toolkit;
 mod touch;
+mod ward_list;
+mod ward_policy;

@@ -60,10 +60,15 @@ pub fn tablet() -> Tablet {
     let shell = Rc::new(RefCell::new(Shell::new(Parts {
         window: window.as_weak(),
         clock: Box::new(Rc::clone(&clock)),
-        keeper: Box::new(AtOnceKeeper::new(store, Rc::clone(&told))),
+        keeper: Box::new(AtOnceKeeper::new(
+            store,
+            Policy::built_in(),
+            Rc::clone(&told),
+        )),
         random: Box::new(|| [7; 16]),
         preferences: Preferences::default(),
         policy: Policy::built_in(),
+        trouble: None,
         secret: [3; 32],
         say_safe: None,
     })));
