@@ -29,7 +29,7 @@ import time
 WIDTH, HEIGHT = 1280, 800
 # The places that are clicked, in a window of that size and no window manager.
 FILL, BACK, FIRST_ROW, BEGIN = (640, 456), (44, 38), (640, 120), (1202, 38)
-LEFT, CROSS_CRADLE, BABY_ON = (800, 381), (950, 450), (950, 733)
+LEFT, CROSS_CRADLE, BABY_ON = (800, 154), (950, 223), (950, 368)
 SUCK_PAD, SWALLOW_PAD = (796, 617), (1114, 617)
 # Long enough for a slow machine; a program that needs longer has failed.
 PATIENCE_S = 30

@@ -27,8 +27,14 @@ bedside-pain-cannot-say = kann es nicht sagen
 bedside-pain-early = Schmerz jetzt: Ist der Anfangsschmerz weg?
 bedside-now = jetzt
 bedside-place = { $side } · { $hold }
-bedside-safe = { $count } Einträge sicher
-bedside-saving = { $safe } von { $count } Einträgen sicher
+bedside-safe = { $count ->
+    [one] { $count } Eintrag sicher
+   *[other] { $count } Einträge sicher
+}
+bedside-saving = { $safe } von { $count ->
+    [one] { $count } Eintrag sicher
+   *[other] { $count } Einträgen sicher
+}
 bedside-phase-for = seit { $time }, { $sure }
 bedside-sure = recht sicher
 bedside-fairly-sure = ziemlich sicher

@@ -27,6 +27,7 @@ before-side = Brust
 before-hold = Haltung
 before-baby-on = Kind angelegt: Stillen beginnt
 before-baby-on-quiet = Mit dieser Berührung läuft die Uhr
+before-baby-on-first = Erst die Brust und die Haltung wählen
 before-breasts = Brust und Mamille vorher
 before-breast-side = { $side }: Brust
 before-nipple-side = { $side }: Mamille

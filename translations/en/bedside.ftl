@@ -27,8 +27,14 @@ bedside-pain-cannot-say = cannot say
 bedside-pain-early = Pain now: has the early pain gone?
 bedside-now = now
 bedside-place = { $side } · { $hold }
-bedside-safe = { $count } entries safe
-bedside-saving = { $safe } of { $count } entries safe
+bedside-safe = { $count ->
+    [one] { $count } entry safe
+   *[other] { $count } entries safe
+}
+bedside-saving = { $safe } of { $count ->
+    [one] { $count } entry safe
+   *[other] { $count } entries safe
+}
 bedside-phase-for = for { $time }, { $sure }
 bedside-sure = quite sure
 bedside-fairly-sure = fairly sure

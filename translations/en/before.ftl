@@ -27,6 +27,7 @@ before-side = Breast
 before-hold = Hold
 before-baby-on = Baby on: start the feed
 before-baby-on-quiet = The clock starts with this touch
+before-baby-on-first = Choose the breast and the hold first
 before-breasts = Breast and nipple before
 before-breast-side = { $side }: breast
 before-nipple-side = { $side }: nipple

@@ -153,7 +153,7 @@ pub fn render(
         }
         .into(),
     );
-    sheet(model, words, &screen);
+    sheet(model, open, words, &screen);
     render_clock(model, around, words, lists, window);
 }
 
@@ -371,7 +371,7 @@ fn question(model: &Model, now: At, words: &Words, screen: &ui::BedsideAdapter<'
     screen.set_answer_no(words.say("bedside-question-away").into());
 }
 
-fn sheet(model: &Model, words: &Words, screen: &ui::BedsideAdapter<'_>) {
+fn sheet(model: &Model, open: &OpenVisit, words: &Words, screen: &ui::BedsideAdapter<'_>) {
     let choice = |label: String| ui::Choice {
         label: label.into(),
         chosen: false,
@@ -381,9 +381,8 @@ fn sheet(model: &Model, words: &Words, screen: &ui::BedsideAdapter<'_>) {
         Sheet::Hold => (
             words.say("bedside-hold-title"),
             String::new(),
-            Hold::ALL
-                .iter()
-                .map(|hold| choice(say::stored(words, "hold", *hold)))
+            Hold::offered(open.pair.babies)
+                .map(|hold| choice(say::stored(words, "hold", hold)))
                 .collect(),
         ),
         Sheet::Adjustment => (

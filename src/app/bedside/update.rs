@@ -52,7 +52,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             vec![Effect::TakeBack]
         }
         Event::Answered(resting) => answered(model, resting),
-        Event::Chose(index) => chose(model, index),
+        Event::Chose(index) => chose(model, index, open.pair.babies),
         Event::SheetClosed => {
             model.sheet = Sheet::None;
             vec![]
@@ -175,11 +175,11 @@ fn answered(model: &mut Model, resting: bool) -> Vec<Effect> {
     }
 }
 
-fn chose(model: &mut Model, index: usize) -> Vec<Effect> {
+fn chose(model: &mut Model, index: usize, babies: u8) -> Vec<Effect> {
     match std::mem::take(&mut model.sheet) {
-        Sheet::Hold => Hold::ALL
-            .get(index)
-            .map(|hold| Effect::Note(What::HoldChanged { hold: *hold }))
+        Sheet::Hold => Hold::offered(babies)
+            .nth(index)
+            .map(|hold| Effect::Note(What::HoldChanged { hold }))
             .into_iter()
             .collect(),
         Sheet::Adjustment => Adjustment::ALL

@@ -340,6 +340,7 @@ fn weight(
 fn start(model: &Model, open: &OpenVisit, words: &Words, screen: &ui::BeforeAdapter<'_>) {
     screen.set_running(open.folded.running().is_some());
     screen.set_sides(list(one_of(words, "side", Side::ALL, model.side)));
-    screen.set_holds(list(one_of(words, "hold", Hold::ALL, model.hold)));
+    let holds: Vec<Hold> = Hold::offered(open.pair.babies).collect();
+    screen.set_holds(list(one_of(words, "hold", &holds, model.hold)));
     screen.set_can_start(model.side.is_some() && model.hold.is_some());
 }

@@ -61,7 +61,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             vec![]
         }
         Event::HoldChosen(index) => {
-            model.hold = Hold::ALL.get(index).copied();
+            model.hold = Hold::offered(open.pair.babies).nth(index);
             vec![]
         }
         Event::StepChosen(index) => {
