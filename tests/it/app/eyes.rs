@@ -15,7 +15,9 @@ use feedside::rehearse::{Eye, RehearseError, Tablet, walk};
 use feedside::words::Lang;
 use i_slint_backend_testing::{AccessibleRole, ElementHandle, ElementQuery, ElementRoot};
 use image::imageops::{self, FilterType};
+use slint::ComponentHandle;
 
+use super::cut::cut_texts;
 use crate::store::Folder;
 
 /// A ten-inch tablet lying and standing.
@@ -169,8 +171,10 @@ impl Auditor {
                     self.touchables += things.iter().filter(|it| it.is_touchable()).count();
                     let bedside = tablet.shell.route() == Route::Bedside;
                     let tag = lang.tag();
+                    let mut found = faults(&things, bedside, width, height);
+                    found.extend(cut_texts(tablet.window().window()));
                     self.faults.extend(
-                        faults(&things, bedside, width, height)
+                        found
                             .into_iter()
                             .map(|it| format!("{name} {tag} {percent} % {width}x{height}: {it}")),
                     );

@@ -3,6 +3,7 @@
 
 mod bedside;
 mod contrast;
+mod cut;
 mod eyes;
 mod looking_closer;
 mod never_lost;

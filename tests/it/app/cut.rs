@@ -1,0 +1,101 @@
+//! Text that does not fit where it stands: more of it than its own box holds, or a box that sticks
+//! out of the card or key it stands on. What the toolkit itself needs for a text is what it measures
+//! to lay the text out.
+
+use std::ops::ControlFlow;
+
+use i_slint_core::item_tree::{ItemRc, ParentItemTraversalMode};
+use i_slint_core::items::{
+    BasicBorderRectangle, BorderRectangle, Clip, ComplexText, Orientation, Rectangle, SimpleText,
+    TextOverflow, TextWrap,
+};
+use i_slint_core::lengths::LogicalRect;
+use i_slint_core::window::WindowInner;
+
+/// Less than this is rounding.
+const ROUNDING_PX: f32 = 1.5;
+
+/// What is told of each text on the window that is cut.
+pub(super) fn cut_texts(window: &slint::Window) -> Vec<String> {
+    let root = ItemRc::new_root(WindowInner::from_pub(window).component());
+    let mut cut = Vec::new();
+    let _ = root.visit_descendants(|item| {
+        if let Some((text, may_be_narrow)) = text_of(item) {
+            cut.extend(cut_text(item, &text, may_be_narrow));
+        }
+        ControlFlow::<()>::Continue(())
+    });
+    cut
+}
+
+/// The text of an item that shows one, and whether it may be as narrow as its longest word.
+fn text_of(item: &ItemRc) -> Option<(String, bool)> {
+    if let Some(text) = item.downcast::<ComplexText>() {
+        let text = text.as_pin_ref();
+        let wraps = text.wrap() != TextWrap::NoWrap && text.overflow() == TextOverflow::Clip;
+        return Some((text.text().into(), wraps));
+    }
+    let text = item.downcast::<SimpleText>()?;
+    Some((text.as_pin_ref().text().into(), false))
+}
+
+fn cut_text(item: &ItemRc, text: &str, may_be_narrow: bool) -> Option<String> {
+    let adapter = item.window_adapter()?;
+    if text.trim().is_empty() || is_hidden(item) {
+        return None;
+    }
+    let place = absolute(item);
+    let needs = |orientation, across| {
+        let item_ref = item.borrow();
+        item_ref
+            .as_ref()
+            .layout_info(orientation, across, &adapter, item)
+    };
+    let wide = needs(Orientation::Horizontal, -1.0);
+    let width = if may_be_narrow {
+        wide.min
+    } else {
+        wide.preferred
+    };
+    let height = needs(Orientation::Vertical, place.width()).preferred;
+    let said = |why: &str| Some(format!("{why}: “{text}” at {place:?}"));
+    if place.width() + ROUNDING_PX < width {
+        return said(&format!("is cut, needs a width of {width}"));
+    }
+    if place.height() + ROUNDING_PX < height {
+        return said(&format!("is cut, needs a height of {height}"));
+    }
+    let ground = ground(item)?;
+    let room = ground.inflate(ROUNDING_PX, ROUNDING_PX);
+    (!room.contains_rect(&place))
+        .then(|| said(&format!("sticks out of {ground:?}")))
+        .flatten()
+}
+
+/// Whether it, or what it stands on, is told not to be shown.
+fn is_hidden(item: &ItemRc) -> bool {
+    let parent = item.parent_item(ParentItemTraversalMode::StopAtPopups);
+    let clip = item.downcast::<Clip>();
+    clip.is_some_and(|it| it.as_pin_ref().is_visibility_clip() && it.as_pin_ref().clip())
+        || parent.is_some_and(|it| is_hidden(&it))
+}
+
+/// The nearest drawn rectangle that the item stands on.
+fn ground(item: &ItemRc) -> Option<LogicalRect> {
+    let mut at = item.parent_item(ParentItemTraversalMode::StopAtPopups)?;
+    loop {
+        let drawn = at.downcast::<BasicBorderRectangle>().is_some()
+            || at.downcast::<BorderRectangle>().is_some()
+            || at.downcast::<Rectangle>().is_some();
+        if drawn {
+            return Some(absolute(&at));
+        }
+        at = at.parent_item(ParentItemTraversalMode::StopAtPopups)?;
+    }
+}
+
+/// Where an item is on the window.
+fn absolute(item: &ItemRc) -> LogicalRect {
+    let it = item.geometry();
+    LogicalRect::new(item.map_to_window(it.origin), it.size)
+}
