@@ -36,6 +36,7 @@ mod parameter;
 mod pass;
 mod rate;
 mod smooth;
+mod student;
 mod suck;
 mod summary;
 mod tempo;
@@ -48,7 +49,7 @@ pub use json::json;
 pub use live::{Rhythm, of};
 pub use parameter::{DOUBLED_MS, REST_GAPS, REST_MS_CEILING, REST_MS_FLOOR};
 pub use pass::{Hidden, course, posterior};
-pub use rate::student_95;
+pub use student::student_95;
 pub use summary::{
     Computed, Doubt, Interval, Live, Phase, PhaseRates, PhaseSpan, Rate, RestStatistics, Run,
     RunStatistics, Summary, TotalsMs,

@@ -16,6 +16,7 @@ use super::live::phase as phase_of;
 use super::own::Own;
 use super::parameter::{GAP_SPREAD, PHASES};
 use super::smooth::Smoothed;
+use super::student::student_95;
 use super::suck::Suck;
 use super::summary::{Phase, PhaseRates, Rate};
 use super::watch::Before;
@@ -109,18 +110,6 @@ impl Clusters {
             freedom,
         })
     }
-}
-
-/// Student's t for a 95 % interval, by the series of Cornish and Fisher about the normal quantile
-/// (Abramowitz and Stegun 26.7.5).
-pub fn student_95(freedom: f64) -> f64 {
-    const Z: f64 = 1.959_963_984_540_054;
-    let z2 = Z * Z;
-    let g1 = Z * (z2 + 1.0) / 4.0;
-    let g2 = Z * ((5.0 * z2 + 16.0) * z2 + 3.0) / 96.0;
-    let g3 = Z * (((3.0 * z2 + 19.0) * z2 + 17.0) * z2 - 15.0) / 384.0;
-    let n = freedom.max(2.0);
-    Z + g1 / n + g2 / (n * n) + g3 / (n * n * n)
 }
 
 /// An interval about the logarithm of `centre`, stretched to hold `value`.

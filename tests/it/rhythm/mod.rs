@@ -5,6 +5,7 @@ mod boundaries;
 mod edges;
 mod files;
 mod gaps;
+mod intervals;
 mod known;
 mod live;
 mod outside;
