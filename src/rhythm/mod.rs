@@ -56,4 +56,4 @@ pub use summary::{
 };
 
 /// The version of the rules that make a [`Summary`]; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "rhythm-2";
+pub const RULE_VERSION: &str = "rhythm-3";
