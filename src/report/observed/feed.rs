@@ -140,13 +140,13 @@ fn rate(out: &mut Observation, code: &str, rate: Option<Rate>, unit: &'static st
 
 fn pains(all: &mut Observed<'_>, it: &FeedFacts) {
     let started = it.feed.started;
-    if it.feed.pains.is_empty() {
+    if it.feed.all_pains().next().is_none() {
         let none = pain(all, &format!("pain of {}", feed_key(started)))
             .over(it.began, it.ended)
             .value(X::Absent(Why::NotAsked));
         all.observe(none);
     }
-    for told in &it.feed.pains {
+    for told in it.feed.all_pains() {
         let score = X::or_absent(told.pain.value(), Why::AskedUnknown, |it| X::count(it, "1"));
         let wall = all.facts.wall(told.at);
         let told = pain(all, &pain_key(told.at)).at(wall).value(score);

@@ -12,7 +12,9 @@ use feedside::report::{Facts, Handover};
 use feedside::words::{Lang, Words};
 use serde_json::Value;
 
-use crate::support::{bare_visit, empty_visit, facts_of, sample_amendment, sample_facts};
+use crate::support::{
+    bare_visit, empty_visit, facts_of, pain_after_visit, sample_amendment, sample_facts,
+};
 
 fn handed() -> Facts {
     sample_facts().with_handover(Handover {
@@ -275,6 +277,15 @@ fn pain_is_the_mothers_with_the_baby_in_focus() {
     assert_eq!(pains[0]["valueQuantity"]["value"], 6);
     assert_eq!(pains[1]["valueQuantity"]["value"], 2);
     assert!(has_code(&pains[2]["dataAbsentReason"], "asked-unknown"));
+}
+
+#[test]
+fn pain_told_only_after_a_feed_is_told_and_is_not_said_to_be_unasked() {
+    let bundle = bundle(&facts_of(&pain_after_visit()));
+    let pains = observations(&bundle, "72514-3");
+    assert_eq!(pains.len(), 1);
+    assert_eq!(pains[0]["valueQuantity"]["value"], 3);
+    assert!(pains[0].get("dataAbsentReason").is_none());
 }
 
 #[test]

@@ -9,7 +9,8 @@ use feedside::report::hl7::{Message, messages};
 use feedside::report::{Facts, Handover};
 
 use crate::support::{
-    bare_visit, empty_visit, facts_of, sample_amendment, sample_began, sample_facts,
+    bare_visit, empty_visit, facts_of, pain_after_visit, sample_amendment, sample_began,
+    sample_facts,
 };
 
 fn handed() -> Facts {
@@ -129,6 +130,15 @@ fn the_mothers_pain_stands_under_her_own_pid() {
     assert_eq!(pains[2][11], "X", "she was asked and could not say");
     assert!(mother.contains("\rNTE|1||asked-unknown\r"));
     assert_eq!(results(&mother, "body-weight").len(), 0);
+}
+
+#[test]
+fn pain_told_only_after_a_feed_is_told_and_is_not_said_to_be_unasked() {
+    let [_, mother] = both(&facts_of(&pain_after_visit())).map(|it| it.text);
+    let pains = results(&mother, "72514-3");
+    let values: Vec<_> = pains.iter().map(|it| (it[5], it[11])).collect();
+    // Preliminary: the visit is not signed.
+    assert_eq!(values, [("3", "P")]);
 }
 
 #[test]

@@ -1,5 +1,7 @@
 //! What holds for every Rust file: it says what it is for, it is listed, and it has no leftovers.
 
+use std::path::Path;
+
 use syn::buffer::{Cursor, TokenBuffer};
 use syn::visit::{self, Visit};
 
@@ -50,13 +52,23 @@ fn declared(path: &std::path::Path) -> Vec<String> {
         .collect()
 }
 
+/// The files that Cargo itself looks for: what lies beside them is named by them.
+fn is_looked_for_by_cargo(path: &Path) -> bool {
+    let known = ["tests/it/main.rs", "src/lib.rs", "src/main.rs"].map(|it| root().join(it));
+    let folders = ["src/bin", "examples"].map(|it| root().join(it));
+    let beside = path.parent().unwrap();
+    known.iter().any(|it| it == path)
+        || folders.iter().any(|it| it == beside)
+        || path.ends_with("main.rs") && folders.iter().any(|it| beside.parent() == Some(it))
+}
+
 #[test]
-fn every_test_file_is_listed_where_it_lies() {
+fn every_source_file_is_listed_where_it_lies() {
     let mut faults = Vec::new();
-    let main = root().join("tests/it/main.rs");
-    for path in files("tests", &[".rs"]) {
+    let all = ["src", "tests", "examples"].map(|it| files(it, &[".rs"]));
+    for path in all.into_iter().flatten() {
         let name = path.file_stem().unwrap().to_string_lossy().into_owned();
-        if path == main {
+        if is_looked_for_by_cargo(&path) {
             continue;
         }
         let folder = path.parent().unwrap();
@@ -66,12 +78,14 @@ fn every_test_file_is_listed_where_it_lies() {
         } else {
             (name, folder)
         };
-        let lister = [lister_folder.join("mod.rs"), lister_folder.join("main.rs")]
-            .into_iter()
-            .find(|it| it.exists());
-        if !lister.is_some_and(|it| declared(&it).contains(&name)) {
+        let mut listers = ["mod.rs", "main.rs", "lib.rs"]
+            .map(|it| lister_folder.join(it))
+            .to_vec();
+        listers.push(lister_folder.with_extension("rs"));
+        let mut listers = listers.iter().filter(|it| it.exists());
+        if !listers.any(|it| declared(it).contains(&name)) {
             faults.push(format!(
-                "{} is listed nowhere, so it never runs",
+                "{} is listed nowhere, so nothing of it counts",
                 shown(&path)
             ));
         }

@@ -212,6 +212,20 @@ pub fn sample_visit() -> Visit {
     visit
 }
 
+/// A visit with one feed in which pain was told only after it.
+pub fn pain_after_visit() -> Visit {
+    let mut visit = empty_visit();
+    let what = What::FeedStarted {
+        side: Side::Left,
+        hold: Hold::Cradle,
+    };
+    add(&mut visit, 100_000, what);
+    add(&mut visit, 400_000, What::FeedEnded { by: EndedBy::Baby });
+    let score = Pain::score(3).unwrap();
+    add(&mut visit, 450_000, What::Pain { score });
+    visit
+}
+
 /// An amendment of the sample visit that takes back its weight and is signed again.
 pub fn sample_amendment() -> Visit {
     let id = VisitId::of(Uuid::from_u128(0x0a0b_0c0d_0e0f_4001_8002_0304_0506_0708));
