@@ -1,5 +1,6 @@
 //! The tablet's program: arguments in, exit code out.
 
+use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
@@ -109,7 +110,8 @@ fn failed(why: &str) -> ExitCode {
 fn printed(told: Result<String, BadInput>) -> ExitCode {
     match told {
         Ok(text) => {
-            println!("{}", text.trim_end());
+            // A reader that has enough, as `head`, closes the pipe: that is no failure.
+            let _ = writeln!(std::io::stdout(), "{}", text.trim_end());
             ExitCode::SUCCESS
         }
         Err(BadInput(why)) => {
