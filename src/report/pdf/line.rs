@@ -2,6 +2,7 @@
 
 use std::borrow::Cow;
 use std::collections::HashMap;
+use std::ops::Range;
 use std::sync::Arc;
 
 use krilla::text::{Font, GlyphId, KrillaGlyph};
@@ -96,8 +97,13 @@ impl Lines {
             LEFT_TO_RIGHT
         };
         let known: String = text.chars().map(|c| self.known(c)).collect();
-        let text = format!("{mark}{known}");
-        let layout = self.layout(&text, style, width);
+        let mut text = format!("{mark}{known}");
+        let mut layout = self.layout(&text, style, width);
+        // Each round takes letters out, so it ends.
+        while let Some(drawable) = without_the_unknown(&layout, &text) {
+            text = drawable;
+            layout = self.layout(&text, style, width);
+        }
         let text: Arc<str> = text.into();
         layout.lines().map(|line| self.line(&line, &text)).collect()
     }
@@ -199,6 +205,36 @@ impl Lines {
             letters,
         }
     }
+}
+
+/// The text with a question mark for each letter that cannot be drawn where it stands, as a mark of
+/// another script on a letter: each alone is known, together they are in no font. Nothing if all can.
+fn without_the_unknown(layout: &Layout<[u8; 4]>, text: &str) -> Option<String> {
+    let mut unknown = Vec::new();
+    for line in layout.lines() {
+        for run in line.runs() {
+            let clusters = run.clusters();
+            let lacking = clusters.filter(|it| it.glyphs().any(|glyph| glyph.id == 0));
+            unknown.extend(lacking.map(|it| with_what_clings(text, it.text_range())));
+        }
+    }
+    let stands_for = |(at, c): (usize, char)| {
+        let is_unknown = unknown.iter().any(|it| it.contains(&at));
+        if is_unknown && !c.is_ascii() && !is_mark(c) {
+            '?'
+        } else {
+            c
+        }
+    };
+    let drawable: String = text.char_indices().map(stands_for).collect();
+    (drawable != text).then_some(drawable)
+}
+
+/// A letter's place with all that may cling to it: what follows up to the next ASCII letter.
+fn with_what_clings(text: &str, place: Range<usize>) -> Range<usize> {
+    let after = &text[place.end..];
+    let end = after.find(|c: char| c.is_ascii()).unwrap_or(after.len());
+    place.start..place.end + end
 }
 
 const LEFT_TO_RIGHT: char = '\u{200e}';

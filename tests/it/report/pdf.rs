@@ -119,6 +119,24 @@ fn an_empty_page_and_a_word_wider_than_the_sheet_can_be_written() {
     assert!(1 <= written(&page(blocks)).sheets);
 }
 
+#[test]
+fn a_mark_of_another_script_on_a_letter_can_be_written() {
+    // Found by the property below: each is in a font, the two together are in none.
+    for text in [
+        "[\u{8ca}",
+        "a\u{8ca}\u{8ca}b",
+        "\u{628}\u{301}",
+        "x\u{64e}\u{301}",
+    ] {
+        assert_eq!(
+            write(&page(vec![Block::Text(text.to_owned())]))
+                .unwrap()
+                .sheets,
+            1
+        );
+    }
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(24))]
 
