@@ -12,6 +12,7 @@ import sys
 M = 0xFFFFFFFF
 INPUTS, SLOT_BITS, TRUST, KINDS, PLACES, KNOWN = 10, 18, 6, 64, 256, None
 START, ONE, RATE, SHIFT = 65536 * 3 // 20, 65536, 4, 18
+LIMIT = 8 * ONE
 CURVE = [1, 2, 3, 5, 8, 13, 22, 36, 60, 98, 162, 267, 439, 720, 1179, 1921, 3108, 4971, 7812, 11955,
          17625, 24743, 32768, 40793, 47911, 53581, 57724, 60565, 62428, 63615, 64357, 64816, 65097,
          65269, 65374, 65438, 65476, 65500, 65514, 65523, 65528, 65531, 65533, 65534, 65535]
@@ -43,14 +44,20 @@ def mix(a, b):
     return ((h ^ h >> 15) * 0x85EBCA77) & M
 
 
+FRESH = 1 << 31
+
+
 class Model:
+    """Slots hold chance, count and check in one number: 18, 6 and 8 bits. The weights of all kinds
+    stand before those of all places."""
+
     def __init__(self):
         self.slots = {}
-        self.weights = {}
+        self.weights = [START] * ((KINDS + PLACES) * INPUTS * TRUST)
 
     def copy(self):
         other = Model()
-        other.slots, other.weights = dict(self.slots), dict(self.weights)
+        other.slots, other.weights = dict(self.slots), list(self.weights)
         return other
 
 
@@ -66,23 +73,28 @@ class Reader:
         slots, weights = self.model.slots, self.model.weights
         asked = []
         known = 0
-        for number, context in enumerate(contexts):
-            h = mix(context, node)
-            key = number << SLOT_BITS | h >> 14
-            chance, count, check = slots.get(key, (1 << 17, 0, 0))
-            if check != h & 255:
-                chance, count, check = 1 << 17, 0, h & 255
-            known += count != 0
-            asked.append((key, chance, count, check))
+        base = 0
+        for context in contexts:
+            h = ((context ^ node) * 0x9E3779B1) & M
+            h = ((h ^ h >> 15) * 0x85EBCA77) & M
+            key, check = base | h >> 14, h & 255
+            held = slots.get(key, FRESH)
+            if held & 255 != check:
+                held = FRESH | check
+            if held & 0x3F00:
+                known += 1
+            asked.append((key, held))
+            base += 1 << SLOT_BITS
         place = known if place is KNOWN else 16 + place % (PLACES - 16)
         total = 0
         used = []
-        for number, (_, chance, count, _) in enumerate(asked):
-            logit, trust = STRETCH[chance >> 6], TRUSTED[count]
-            one, two = (0, kind, number, trust), (1, place, number, trust)
-            both = weights.get(one, START) + weights.get(two, START)
-            total += both * logit
-            used.append((logit, one, two))
+        one, two = kind * INPUTS * TRUST, (KINDS + place) * INPUTS * TRUST
+        for key, held in asked:
+            logit, trust = STRETCH[held >> 20], TRUSTED[held >> 8 & 63]
+            total += (weights[one + trust] + weights[two + trust]) * logit
+            used.append((key, held, logit, one + trust, two + trust))
+            one += TRUST
+            two += TRUST
         p = squash(max(-4000, min(4000, total >> 16)))
 
         middle = self.low + ((self.high - self.low) * p >> 16)
@@ -101,13 +113,15 @@ class Reader:
             raise Refused("cut")
 
         off = ((yes << 16) - p) * RATE
-        for (key, chance, count, check), (logit, one, two) in zip(asked, used):
+        goal = (1 << 18) - 1 if yes else 0
+        for key, held, logit, one, two in used:
             step = logit * off >> SHIFT
             for name in (one, two):
-                weights[name] = max(-8 * ONE, min(8 * ONE, weights.get(name, START) + step))
-            goal = (1 << 18) - 1 if yes else 0
+                weight = weights[name] + step
+                weights[name] = weight if -LIMIT <= weight <= LIMIT else max(-LIMIT, min(LIMIT, weight))
+            chance, count = held >> 14, held >> 8 & 63
             chance += (goal - chance) * STEP[count] >> 16
-            slots[key] = (chance, min(count + 1, 60), check)
+            slots[key] = chance << 14 | (count + 1 if count < 60 else 60) << 8 | held & 255
         return yes
 
 
