@@ -7,6 +7,8 @@
 #[path = "../tests/it/handover/visits.rs"]
 mod visits;
 
+use std::collections::BTreeMap;
+
 use feedside::handover::cbor::Item;
 use feedside::handover::{DeskKeyPair, Handed, TabletKey, coding, qr, seal, sign, squeeze, wire};
 use feedside::handover::{VersionCap, cbor};
@@ -31,6 +33,7 @@ fn main() {
         .unwrap_or(500);
     let mut told: Vec<(usize, usize, usize)> = Vec::new();
     let mut fields = [0i64; FIELDS.len()];
+    let mut parts = BTreeMap::new();
     for seed in 0..visits {
         let whole = visits::visit(seed, &visits::ORDINARY);
         let less = whole.for_codes(false).unwrap();
@@ -39,6 +42,7 @@ fn main() {
         told.push((sealed(&less), sealed(&with), taps));
         if seed < 50 {
             each_field(&less, &mut fields);
+            each_part(&less, &mut parts);
         }
     }
     let count = told.len() as f64;
@@ -64,10 +68,21 @@ fn main() {
              1,200 taps: at most {codes_many}"
         );
     }
+    let taps = told.iter().map(|it| it.2).sum::<usize>() as f64;
+    let with = told.iter().map(|it| it.1).sum::<usize>() as f64;
+    println!(
+        "with all taps: sealed mean {:.0}; {:.2} bits a tap more than without, of {:.0} taps in the mean",
+        with / count,
+        8.0 * (with - told.iter().map(|it| it.0).sum::<usize>() as f64) / taps,
+        taps / count,
+    );
     let seals = 1 + 8 + 32 + 16 + 8 + 64 + 1;
     println!("bytes of a record: version, key ids, one-time key, tag, signature, coding {seals}");
     for ((_, name), bytes) in FIELDS.iter().zip(fields) {
         println!("  {name}: {:.0}", bytes as f64 / visits.min(50) as f64);
+    }
+    for (way, bytes) in parts {
+        println!("  {way:?}: {:.1}", bytes as f64 / visits.min(50) as f64);
     }
 }
 
@@ -82,6 +97,41 @@ fn sealed(handed: &Handed) -> usize {
         .unwrap()
         .0
         .len()
+}
+
+/// What the first feed's and the journal's columns take, by their places on the way down.
+fn each_part(handed: &Handed, parts: &mut BTreeMap<Vec<usize>, i64>) {
+    fn at<'i>(item: &'i mut Item, way: &[usize]) -> Option<&'i mut Item> {
+        let Some((first, rest)) = way.split_first() else {
+            return Some(item);
+        };
+        match item {
+            Item::List(items) => at(items.get_mut(*first)?, rest),
+            Item::Map(pairs) => {
+                let found = pairs
+                    .iter_mut()
+                    .find(|(it, _)| *it == Item::Int(*first as i64));
+                at(&mut found?.1, rest)
+            }
+            _ => None,
+        }
+    }
+    let content = cbor::to_bytes(&wire::to_wire(handed).unwrap()).unwrap();
+    let all = cbor::from_bytes(&content).unwrap();
+    let whole = squeeze::squeeze(&all).unwrap().len() as i64;
+    let journal = (0..7).map(|column| vec![4, column]);
+    let runs = (0..5).map(|column| vec![6, 0, 1, 1, column]);
+    let phases = (0..5).map(|column| vec![6, 0, 2, column]);
+    let rates = (0..6).map(|column| vec![6, 0, 5, column]);
+    let rest = [3, 4, 6].map(|column| vec![6, 0, column]);
+    for way in journal.chain(runs).chain(phases).chain(rates).chain(rest) {
+        let mut less = all.clone();
+        if let Some(part) = at(&mut less, &way) {
+            *part = Item::Null;
+            let less = squeeze::squeeze(&less).unwrap().len() as i64;
+            *parts.entry(way).or_default() += whole - less;
+        }
+    }
 }
 
 /// What a record would take less without each field.

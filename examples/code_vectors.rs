@@ -501,8 +501,32 @@ fn records(out: &mut Out) {
         (
             "word-unknown",
             "a word past the list",
-            vec![8, 0, 0],
+            vec![2, 7],
             int(-9_999),
+        ),
+        (
+            "rule-unknown",
+            "a rule past the list",
+            vec![7, 0, 0],
+            int(9_999),
+        ),
+        (
+            "finding-not-there",
+            "a finding that should follow in full and does not",
+            vec![7, 2],
+            Some(Item::List(Vec::new())),
+        ),
+        (
+            "findings-too-few",
+            "fewer values than findings",
+            vec![7, 1, 0],
+            None,
+        ),
+        (
+            "unjudged-rule-unknown",
+            "a rule past the list that could not be judged",
+            vec![8],
+            Some(Item::Map(vec![(Item::Int(9_999), Item::Int(-1))])),
         ),
         ("percent-101", "101 per cent", vec![6, 0, 2, 2, 0], int(101)),
         (

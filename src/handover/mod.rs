@@ -17,6 +17,7 @@ pub mod pieces;
 pub mod qr;
 pub mod read_back;
 pub mod seal;
+pub mod shapes;
 pub mod sign;
 pub mod squeeze;
 pub mod test_code;

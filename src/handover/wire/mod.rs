@@ -15,7 +15,7 @@ use super::cbor::Item;
 use super::{Handed, HandoverError};
 use crate::record::{PolicyMark, Visit, VisitId};
 use feed::Jaws;
-use field::{Fields, list, map, wall, word, words};
+use field::{Fields, list, map, wall, words};
 
 /// The version of the wire form.
 pub const WIRE_VERSION: u8 = 2;
@@ -74,9 +74,6 @@ pub fn to_wire(handed: &Handed) -> Result<Item, HandoverError> {
         (VISIT_REPLACES, replaces.map(|id| uuid(id.uuid()))),
     ]);
     let jaws = Jaws::of(journal.entries());
-    let unjudged = unjudged
-        .iter()
-        .map(|(rule, missing)| list([word(rule), words(missing.iter().map(String::as_str))]));
     Ok(map([
         (VERSION, Some(Item::Int(WIRE_VERSION.into()))),
         (PAIR, Some(pair::to_wire(pair, *began))),
@@ -87,8 +84,8 @@ pub fn to_wire(handed: &Handed) -> Result<Item, HandoverError> {
             FEEDS,
             Some(list(feeds.iter().map(|table| feed::to_wire(table, &jaws)))),
         ),
-        (FINDINGS, Some(list(findings.iter().map(finding::to_wire)))),
-        (UNJUDGED, Some(list(unjudged))),
+        (FINDINGS, Some(finding::to_wire(findings))),
+        (UNJUDGED, Some(finding::unjudged_to_wire(unjudged))),
         (POLICY, Some(policy_to_wire(policy))),
         (
             RULE_VERSIONS,
@@ -141,11 +138,8 @@ pub fn of_wire(item: Item) -> Result<Handed, HandoverError> {
         feeds: fields
             .take(FEEDS)?
             .each(|table| feed::of_wire(table, &jaws))?,
-        findings: fields.take(FINDINGS)?.each(finding::of_wire)?,
-        unjudged: fields.take(UNJUDGED)?.each(|item| {
-            let [rule, missing] = item.array()?;
-            Ok((rule.word()?, missing.each(Item::word)?))
-        })?,
+        findings: finding::of_wire(fields.take(FINDINGS)?)?,
+        unjudged: finding::unjudged_of_wire(fields.take(UNJUDGED)?)?,
         policy: policy_of_wire(fields.take(POLICY)?)?,
         rule_versions: {
             let [rhythm, growth, findings] = fields.take(RULE_VERSIONS)?.array()?;

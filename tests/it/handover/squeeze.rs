@@ -15,7 +15,7 @@ fn what_is_learned_first_is_what_it_was() {
         .collect();
     assert_eq!(
         digest.concat(),
-        "4639b1f8d8cac29ca82d283bb90142957a6740bcceb8248a7bddd7dba71163f2"
+        "65b54e1560b206bd7f565682e43506da8a15948d2218f90a2a629daba4cb79c3"
     );
 }
 
