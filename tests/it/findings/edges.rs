@@ -186,6 +186,13 @@ fn a_fall_counts_from_day_five_on_and_beyond_what_scale_and_handling_explain() {
     // NICE NG75 (2017): loss usually stops by about day 3 to 4; 14 g: Savenije and Brand 2006.
     let fell = |grams| at(150).weight(100, 3300).weight(148, grams);
     edge("weight-falling", &fell(3280), &fell(3295));
+    let judged = fell(3280).judged().findings;
+    let falling = judged
+        .iter()
+        .find(|it| it.rule == "weight-falling")
+        .unwrap();
+    // What was lost is told as a loss: 20 g, not -20.
+    assert_eq!(falling.numbers[0].value, 20);
     assert!(
         !at(119)
             .weight(70, 3300)
@@ -522,6 +529,17 @@ fn the_first_seconds_begin_again_when_the_baby_goes_on_again() {
         );
     });
     assert!(!again.holds("pain-beyond-start"));
+    // Going on again later changes nothing for what was told before.
+    let later = at(72).good_feed().pain(310, 5).last_feed(|feed| {
+        feed.taps.insert(
+            1,
+            Tap {
+                at: At::ms(400_000),
+                what: TapWhat::On,
+            },
+        );
+    });
+    assert!(later.holds("pain-beyond-start"));
 }
 
 #[test]

@@ -297,6 +297,15 @@ fn ten_megabytes_are_refused_unread() {
 }
 
 #[test]
+fn a_file_of_exactly_the_most_bytes_is_read_and_one_byte_more_is_not() {
+    // The command's own contract.
+    let padded = |bytes: usize| format!("{GOOD}{}", " ".repeat(bytes - GOOD.len()));
+    assert!(read(padded(BYTES_MOST).as_bytes(), hours(100)).is_ok());
+    let it = refused(&padded(BYTES_MOST + 1));
+    assert_eq!(it.wrong, Wrong::TooLarge { most: BYTES_MOST });
+}
+
+#[test]
 fn what_is_not_json_is_named_by_line_and_column() {
     let it = refused("{\n  \"pair\": nonsense\n}");
     assert_eq!(it.path, "file");

@@ -58,6 +58,19 @@ fn before_and_after_swapped_are_asked_about_beyond_what_handling_explains() {
 }
 
 #[test]
+fn before_and_after_belong_to_one_feed_up_to_three_hours_apart() {
+    // Common practice: no feed with its weighings takes longer.
+    let feed = |apart_h: i64| {
+        why(&[
+            weighed_as(70, 3300, BeforeFeed, true),
+            weighed_as(70 + apart_h, 3260, AfterFeed, true),
+        ])
+    };
+    assert_eq!(feed(3), [Question::Swapped]);
+    assert!(feed(4).is_empty());
+}
+
+#[test]
 fn a_weight_before_birth_or_later_than_now_is_asked_about() {
     assert_eq!(why(&[weighed(-1, 3300)]), [Question::BeforeBirth]);
     assert_eq!(why(&[weighed(201, 3300)]), [Question::AfterNow]);

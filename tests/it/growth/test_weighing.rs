@@ -24,6 +24,25 @@ fn sixty_grams_are_58_3_millilitres() {
 }
 
 #[test]
+fn only_before_and_then_after_clothed_alike_is_a_test_weighing() {
+    // Common practice.
+    use feedside::record::WeighingMoment::Routine;
+    for (first, first_clothed, second, second_clothed) in [
+        (Routine, true, AfterFeed, true),
+        (BeforeFeed, true, Routine, true),
+        (AfterFeed, true, BeforeFeed, true),
+        (BeforeFeed, true, AfterFeed, false),
+        (BeforeFeed, false, AfterFeed, true),
+    ] {
+        let all = test_weighings(&[
+            weighed_as(70, 3300, first, first_clothed),
+            weighed_as(71, 3360, second, second_clothed),
+        ]);
+        assert!(all.is_empty(), "{first:?}, {second:?}");
+    }
+}
+
+#[test]
 fn the_interval_on_a_ward_scale_holds_the_published_limits() {
     // Savenije and Brand 2006: 95 % limits -12.4 to +15 ml.
     let it = one(&[
