@@ -4,7 +4,7 @@ use crate::findings::{Number, Unit};
 use crate::record::WallTime;
 
 /// Small hex digits, two a byte.
-pub(super) fn hex(bytes: &[u8]) -> String {
+pub fn hex(bytes: &[u8]) -> String {
     bytes.iter().map(|byte| format!("{byte:02x}")).collect()
 }
 

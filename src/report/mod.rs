@@ -24,5 +24,5 @@ pub mod printed;
 pub mod sheet;
 
 pub use facts::{Computed, Facts, FeedFacts, Figure, Figures, Handover, RuleVersions, TakenBack};
-pub use form::base64;
+pub use form::{base64, hex};
 pub use json::visit_json;

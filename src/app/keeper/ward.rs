@@ -10,9 +10,11 @@ use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 
 use crate::app::open_visit::summary_of;
-use crate::findings::{self, Policy, REVIEW_VISITS, RULE_VERSION, VisitMark};
+use crate::findings::{self, Policy, REVIEW_VISITS, VisitMark};
 use crate::growth;
 use crate::record::{Folded, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold};
+use crate::report::hex;
+use crate::rhythm;
 use crate::store::{Store, StoreError, VisitGist, WardRow};
 
 /// One line of the ward's list.
@@ -35,10 +37,10 @@ struct Body {
     judged: Option<JudgedAs>,
 }
 
-/// What the rules said of a visit, and under what that holds.
+/// What the rules said of a visit, and of what they said it besides its own entries.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 struct JudgedAs {
-    under: String,
+    of: String,
     mark: VisitMark,
 }
 
@@ -86,9 +88,10 @@ impl Looked {
         pair: &Pair,
         weighings: &[(WallTime, Weighing)],
         policy: &Policy,
-        under: &str,
+        of: &str,
     ) -> Result<VisitMark, StoreError> {
-        if let Some(kept) = self.body.judged.as_ref().filter(|it| it.under == under) {
+        let kept = self.body.judged.as_ref();
+        if let Some(kept) = kept.filter(|it| it.of == of && it.mark.holds_under(policy)) {
             return Ok(kept.mark.clone());
         }
         let (visit, folded) = self.journal(store)?;
@@ -99,7 +102,7 @@ impl Looked {
         let judged = findings::judge(pair, folded, &rhythms, &growth, policy, as_of);
         let mark = VisitMark::of(visit.began, folded, &judged, policy);
         self.body.judged = Some(JudgedAs {
-            under: under.to_owned(),
+            of: of.to_owned(),
             mark: mark.clone(),
         });
         self.changed = true;
@@ -138,11 +141,11 @@ fn line(
     let mut weighings: Vec<_> = all.copied().collect();
     weighings.sort_by_key(|(wall, _)| wall.utc_ms());
     weighings.dedup();
-    let under = under(&row.pair, &weighings, policy);
+    let of = digest(&row.pair, &weighings);
     let mut marks = Vec::new();
     let earlier = looked.len().saturating_sub(REVIEW_VISITS);
     for it in &mut looked[earlier..] {
-        marks.push(it.mark(store, &row.pair, &weighings, policy, &under)?);
+        marks.push(it.mark(store, &row.pair, &weighings, policy, &of)?);
     }
     for it in looked.iter().filter(|it| it.changed) {
         // What cannot be written is worked out again the next time.
@@ -157,10 +160,10 @@ fn line(
     })
 }
 
-/// All that a mark depends on besides its visit's own entries, as SHA-256 in hex.
-fn under(pair: &Pair, weighings: &[(WallTime, Weighing)], policy: &Policy) -> String {
-    let all = (RULE_VERSION, policy.mark().hash, pair, weighings);
+/// What a mark depends on besides its visit's own entries, the rules of the findings and the
+/// policy: the pair, its weights, and the rules that make figures of them. SHA-256 in hex.
+fn digest(pair: &Pair, weighings: &[(WallTime, Weighing)]) -> String {
+    let all = (rhythm::RULE_VERSION, growth::RULE_VERSION, pair, weighings);
     let text = serde_json::to_string(&all).unwrap_or_default();
-    let digest = Sha256::digest(text.as_bytes());
-    digest.iter().map(|byte| format!("{byte:02x}")).collect()
+    hex(&Sha256::digest(text.as_bytes()))
 }
