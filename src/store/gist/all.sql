@@ -1,6 +1,5 @@
 -- Every visit that no amendment replaces, each pair's earliest first, with its gist where it holds.
-SELECT v.id, v.pair, v.began_utc_ms, v.began_offset_min, v.signed, v.receipt, v.next_look_utc_ms,
-    v.next_look_offset_min, coalesce(e.seq, 0), g.body
+SELECT v.id, v.pair, coalesce(e.seq, 0), g.body
 FROM visit AS v
 LEFT JOIN entry AS e
     ON e.visit = v.number AND e.seq = (SELECT max(seq) FROM entry WHERE visit = v.number)

@@ -5,7 +5,7 @@ use rusqlite::params;
 
 use super::row::{Columns, blob};
 use super::{Store, StoreError, door};
-use crate::record::{PairId, VisitId, WallTime};
+use crate::record::{PairId, VisitId};
 
 /// A visit as the Ward list needs it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -14,14 +14,6 @@ pub struct VisitGist {
     pub visit: VisitId,
     /// Whom it is about.
     pub pair: PairId,
-    /// When it began.
-    pub began: WallTime,
-    /// Whether it is signed.
-    pub signed: bool,
-    /// Whether the desk's receipt was taken.
-    pub receipt: bool,
-    /// When to look again, if that was said.
-    pub next_look: Option<WallTime>,
     /// The number of its last entry; 0 while it has none.
     pub seq: u32,
     /// What was kept of it, if that still holds.
@@ -42,10 +34,6 @@ impl Store {
             gists.push(VisitGist {
                 visit: VisitId::of(columns.uuid()?),
                 pair: PairId::of(columns.uuid()?),
-                began: columns.wall()?,
-                signed: columns.get()?,
-                receipt: columns.get()?,
-                next_look: columns.wall_or_none()?,
                 seq: columns.get()?,
                 body: columns.get()?,
             });
