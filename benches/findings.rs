@@ -3,7 +3,7 @@
 #![allow(missing_docs, clippy::unwrap_used)]
 
 use divan::{Bencher, black_box};
-use feedside::findings::{POLICY_BUILT_IN, Policy, VisitMark, WardPlace, judge, ward_order};
+use feedside::findings::{POLICY_BUILT_IN, Policy, VisitMark, WardPlace, judge};
 use feedside::growth::{of, pair_file};
 use feedside::record::{Folded, Grams, WallTime};
 
@@ -72,18 +72,15 @@ fn ward_list_of_2000_pairs_with_40_visits(bencher: Bencher<'_, '_>) {
         })
         .collect();
     bencher.bench_local(|| {
-        let lines: Vec<_> = black_box(&ward)
+        let mut lines: Vec<_> = black_box(&ward)
             .iter()
-            .map(|(pair, _, weighings)| of(pair, weighings, now))
-            .collect();
-        let places: Vec<WardPlace> = ward
-            .iter()
-            .map(|(_, marks, _)| {
+            .map(|(pair, marks, weighings)| {
                 let waits = marks.iter().any(|it| it.signed && !it.receipt);
-                WardPlace::of(marks, waits, now)
+                (WardPlace::of(marks, waits, now), of(pair, weighings, now))
             })
             .collect();
-        (ward_order(&places), lines)
+        lines.sort_by_key(|(place, _)| *place);
+        lines
     });
 }
 

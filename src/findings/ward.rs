@@ -116,10 +116,3 @@ impl WardPlace {
         }
     }
 }
-
-/// The order of a ward: places of pairs in it, most pressing first; equal ones stay as they came.
-pub fn ward_order(places: &[WardPlace]) -> Vec<usize> {
-    let mut order: Vec<usize> = (0..places.len()).collect();
-    order.sort_by_key(|index| places[*index]);
-    order
-}
