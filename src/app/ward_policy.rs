@@ -40,40 +40,42 @@ pub struct Counting {
 /// # Errors
 /// The store's; a wrong file is no error.
 pub fn at_start(store: &Store, data: &Path) -> Result<Counting, StoreError> {
-    let text = match std::fs::read(data.join(FILE)) {
-        Ok(bytes) => Some(String::from_utf8(bytes).map_err(|_| NotTakenUp::Unreadable)),
-        Err(error) if error.kind() == std::io::ErrorKind::NotFound => None,
-        Err(_) => Some(Err(NotTakenUp::Unreadable)),
-    };
     let kept = store.setting(SETTING)?;
-    // What was kept was good when it was kept; should a later version refuse it, that is told, too.
-    let (before, trouble) = match kept.as_deref().map(Policy::from_toml) {
-        None => (Policy::built_in(), None),
-        Some(Ok(policy)) => (policy, None),
-        Some(Err(error)) => (Policy::built_in(), Some(error.into())),
-    };
-    let read = |text: &str| Policy::from_toml(text).map_err(NotTakenUp::from);
-    Ok(
-        match text.map(|it| it.and_then(|it| Ok((read(&it)?, it)))) {
-            None => Counting {
-                policy: before,
-                refused: trouble,
-            },
-            Some(Err(refused)) => Counting {
-                policy: before,
-                refused: Some(refused),
-            },
-            Some(Ok((policy, text))) => {
-                if kept.as_deref() != Some(text.as_str()) {
-                    store.set_setting(SETTING, &text)?;
-                }
-                Counting {
-                    policy,
-                    refused: None,
-                }
+    let refused = match in_folder(data) {
+        Some(Ok((policy, text))) => {
+            if kept.as_deref() != Some(text.as_str()) {
+                store.set_setting(SETTING, &text)?;
             }
+            return Ok(Counting {
+                policy,
+                refused: None,
+            });
+        }
+        Some(Err(refused)) => Some(refused),
+        None => None,
+    };
+    // What was kept was good when it was kept; should a later version refuse it, that is told, too.
+    Ok(match kept.as_deref().map(Policy::from_toml) {
+        None => Counting {
+            policy: Policy::built_in(),
+            refused,
         },
-    )
+        Some(Ok(policy)) => Counting { policy, refused },
+        Some(Err(error)) => Counting {
+            policy: Policy::built_in(),
+            refused: refused.or_else(|| Some(error.into())),
+        },
+    })
+}
+
+/// The policy of the data folder's file and its text, if there is a file.
+fn in_folder(data: &Path) -> Option<Result<(Policy, String), NotTakenUp>> {
+    let text = match std::fs::read(data.join(FILE)) {
+        Err(error) if error.kind() == std::io::ErrorKind::NotFound => return None,
+        Err(_) => Err(NotTakenUp::Unreadable),
+        Ok(bytes) => String::from_utf8(bytes).map_err(|_| NotTakenUp::Unreadable),
+    };
+    Some(text.and_then(|text| Ok((Policy::from_toml(&text)?, text))))
 }
 
 /// What to tell of a file that was not taken up, with the policy that counts instead.
