@@ -54,24 +54,26 @@ impl Shape {
 
     /// The line of the list that stands for this shape.
     pub fn line(&self) -> String {
-        let joined = |all: &[String]| match all {
-            [] => "-".to_owned(),
-            all => all.join(","),
+        let joined = |all: &[&str]| {
+            if all.is_empty() {
+                "-".to_owned()
+            } else {
+                all.join(",")
+            }
         };
-        let owned = |all: &[&str]| all.iter().map(|it| (*it).to_owned()).collect::<Vec<_>>();
-        let numbers: Vec<String> = self
-            .numbers
-            .iter()
+        let numbers = self.numbers.iter();
+        let numbers: Vec<String> = numbers
             .map(|(name, unit)| format!("{name}:{unit}"))
             .collect();
+        let numbers: Vec<&str> = numbers.iter().map(String::as_str).collect();
         [
-            self.rule.to_owned(),
-            self.level.to_owned(),
-            self.source.to_owned(),
-            self.call.to_owned(),
-            joined(&numbers),
-            joined(&owned(&self.tries)),
-            joined(&owned(&self.plan)),
+            self.rule,
+            self.level,
+            self.source,
+            self.call,
+            &joined(&numbers),
+            &joined(&self.tries),
+            &joined(&self.plan),
         ]
         .join(" ")
     }

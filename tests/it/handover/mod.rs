@@ -10,6 +10,7 @@ mod refusals;
 pub mod sample;
 mod squeeze;
 mod stages;
+pub mod today;
 mod vectors;
 pub mod visits;
 mod wedge;
