@@ -78,10 +78,7 @@ fn main() -> ExitCode {
         ),
         Some(Command::Rehearse { out, seed, timings }) => {
             match rehearse::run(&out, seed, timings) {
-                Ok(story) => {
-                    print!("{story}");
-                    ExitCode::SUCCESS
-                }
+                Ok(story) => say(&story),
                 Err(error) => failed(&format!("The rehearsal stopped: {error}.")),
             }
         }
@@ -107,13 +104,15 @@ fn failed(why: &str) -> ExitCode {
     ExitCode::from(1)
 }
 
+/// Prints a text. A reader that has enough, as `head`, closes the pipe: that is no failure.
+fn say(text: &str) -> ExitCode {
+    let _ = writeln!(std::io::stdout(), "{}", text.trim_end());
+    ExitCode::SUCCESS
+}
+
 fn printed(told: Result<String, BadInput>) -> ExitCode {
     match told {
-        Ok(text) => {
-            // A reader that has enough, as `head`, closes the pipe: that is no failure.
-            let _ = writeln!(std::io::stdout(), "{}", text.trim_end());
-            ExitCode::SUCCESS
-        }
+        Ok(text) => say(&text),
         Err(BadInput(why)) => {
             eprintln!("{why}");
             ExitCode::from(2)

@@ -52,9 +52,8 @@ impl Hold {
     /// The holds to choose from for a mother of so many babies: those for two babies at once only
     /// where there is more than one.
     pub fn offered(babies: u8) -> impl Iterator<Item = Self> {
-        let one = babies <= 1;
         let all = Self::ALL.iter().copied();
-        all.filter(move |hold| !(one && hold.is_for_twins()))
+        all.filter(move |hold| 1 < babies || !hold.is_for_twins())
     }
 
     /// Whether it is a hold for two babies at once.

@@ -78,10 +78,12 @@ fn every_source_file_is_listed_where_it_lies() {
         } else {
             (name, folder)
         };
-        let mut listers = ["mod.rs", "main.rs", "lib.rs"]
-            .map(|it| lister_folder.join(it))
-            .to_vec();
-        listers.push(lister_folder.with_extension("rs"));
+        let listers = [
+            lister_folder.join("mod.rs"),
+            lister_folder.join("main.rs"),
+            lister_folder.join("lib.rs"),
+            lister_folder.with_extension("rs"),
+        ];
         let mut listers = listers.iter().filter(|it| it.exists());
         if !listers.any(|it| declared(it).contains(&name)) {
             faults.push(format!(
