@@ -4,6 +4,7 @@ use super::clock::Now;
 use super::open_visit::OpenVisit;
 use super::preferences::Preferences;
 use crate::findings::Policy;
+use crate::record::Label;
 
 /// The surroundings of an update or a render.
 #[derive(Clone, Copy)]
@@ -16,4 +17,12 @@ pub struct Around<'a> {
     pub preferences: &'a Preferences,
     /// The ward policy.
     pub policy: &'a Policy,
+}
+
+impl Around<'_> {
+    /// Who answers for what is said of a visit: the name in the settings, or else the one under
+    /// which the visit was begun.
+    pub fn who(&self, open: &OpenVisit) -> Label {
+        Label::new(&self.preferences.specialist).unwrap_or_else(|_| open.visit.specialist.clone())
+    }
 }

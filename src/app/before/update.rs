@@ -8,9 +8,9 @@ use crate::app::asked;
 use crate::app::open_visit::OpenVisit;
 use crate::growth::Questioned;
 use crate::record::{
-    BabyDanger, BreastBefore, BreastState, Coded, Grams, Hold, Jaundice, Label, LastDay,
-    Millilitres, MotherDanger, Nappy, NippleBefore, ScaleStep, Side, StoolColour, StoredWord,
-    TenthsCelsius, WallTime, Weighing, WeighingMoment, What,
+    BabyDanger, BreastBefore, BreastState, Coded, Grams, Hold, Jaundice, LastDay, Millilitres,
+    MotherDanger, Nappy, NippleBefore, ScaleStep, Side, StoolColour, StoredWord, TenthsCelsius,
+    WallTime, Weighing, WeighingMoment, What,
 };
 
 use super::event::NappyKey;
@@ -86,9 +86,8 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             .collect(),
         Event::SaidRight(index) => open_questions(open, around.now.wall)
             .get(index)
-            .zip(Label::new(&around.preferences.specialist).ok())
-            .map(|(it, by)| {
-                let rule = asked::right(it.at);
+            .map(|it| {
+                let (rule, by) = (asked::right(it.at), around.who(open));
                 Effect::Note(What::FindingAcknowledged { rule, by })
             })
             .into_iter()

@@ -2,7 +2,7 @@
 
 use crate::app::around::Around;
 use crate::app::open_visit::OpenVisit;
-use crate::record::{BabyState, BreastAfter, Label, NippleAfter, What};
+use crate::record::{BabyState, BreastAfter, NippleAfter, What};
 
 use super::{After, Effect, Event, Model, Picked, strip};
 
@@ -34,8 +34,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         }
         Event::Acknowledged(index) => {
             let judged = open.judged(around.policy, around.now.wall);
-            let by = Label::new(&around.preferences.specialist)
-                .unwrap_or_else(|_| open.visit.specialist.clone());
+            let by = around.who(open);
             judged
                 .findings
                 .get(index)

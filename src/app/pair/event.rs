@@ -57,6 +57,8 @@ pub enum Event {
     TableWanted(bool),
     /// A weight that is asked about is right.
     SaidRight(usize),
+    /// A visit was opened, on any screen.
+    VisitCame,
     /// A weight that is asked about is to be corrected.
     CorrectWanted(usize),
     /// Keep the form.

@@ -1,7 +1,7 @@
 //! All that the Pair screen shows.
 
 use crate::app::keeper::Story;
-use crate::record::WallTime;
+use crate::record::{PairId, WallTime};
 
 use super::{Form, FormTrouble};
 
@@ -16,6 +16,7 @@ pub struct Model {
     pub trouble: Option<FormTrouble>,
     /// Whether the numbers are shown as a table instead of drawn.
     pub table: bool,
-    /// Weights said to be right here; they go into the journal when a visit begins.
-    pub right: Vec<WallTime>,
+    /// Weights said to be right, of any pair, while no visit of that pair was open: they go into the
+    /// journal of the next one that is.
+    pub right: Vec<(PairId, WallTime)>,
 }

@@ -1,12 +1,12 @@
 //! What each event on the Pair screen leads to.
 
+use std::mem;
+
 use crate::app::around::Around;
 use crate::app::asked;
 use crate::app::keeper::Story;
 use crate::growth::{self, Questioned};
-use crate::record::{
-    Label, Language, Pair, PairId, Reason, RiskNote, Sex, WallTime, WayOfBirth, What,
-};
+use crate::record::{Language, Pair, PairId, Reason, RiskNote, Sex, WayOfBirth, What};
 
 use super::form::toggle;
 use super::{BABIES_MOST, Effect, Event, Field, Form, Group, LANGUAGES, Model};
@@ -18,12 +18,14 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairI
         Event::Came(story) => {
             *model = Model {
                 story: Some(story),
+                right: mem::take(&mut model.right),
                 ..Model::default()
             };
         }
         Event::NewWanted => {
             *model = Model {
                 form: Some(Form::default()),
+                right: mem::take(&mut model.right),
                 ..Model::default()
             };
         }
@@ -33,19 +35,20 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairI
         Event::TableWanted(table) => model.table = table,
         Event::SaidRight(index) => {
             let asked = model.story.as_ref().and_then(|story| {
-                let asked = open_questions(story, &model.right, around.now.wall);
+                let asked = open_questions(model, story, around);
                 asked.get(index).map(|it| (story.pair.id, it.at))
             });
             if let Some((pair, at)) = asked {
-                model.right.push(at);
-                return right_now(pair, at, around).into_iter().collect();
+                model.right.push((pair, at));
+                return said_right(model, around);
             }
         }
+        Event::VisitCame => return said_right(model, around),
         Event::CorrectWanted(index) => {
             let Some(story) = &model.story else {
                 return vec![];
             };
-            let asked = open_questions(story, &model.right, around.now.wall);
+            let asked = open_questions(model, story, around);
             let Some(asked) = asked.get(index) else {
                 return vec![];
             };
@@ -87,13 +90,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairI
             if let Some(head) = story.visits.iter().find(|head| !head.signed) {
                 return vec![Effect::Open(head.id)];
             }
-            let mut effects = vec![Effect::Begin(story.pair.id)];
-            // What was said right before there was a visit is its first entry.
-            if let Ok(by) = Label::new(&around.preferences.specialist) {
-                let right = model.right.iter();
-                effects.extend(right.map(|at| said_right(*at, by.clone())));
-            }
-            return effects;
+            return vec![Effect::Begin(story.pair.id)];
         }
         Event::VisitOpened(index) => {
             return model
@@ -116,27 +113,32 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairI
 }
 
 /// The questions about weights that nobody has answered, here or in any visit.
-pub(super) fn open_questions(story: &Story, right: &[WallTime], now: WallTime) -> Vec<Questioned> {
+pub(super) fn open_questions(model: &Model, story: &Story, around: &Around<'_>) -> Vec<Questioned> {
+    let pair = story.pair.id;
     let weighings: Vec<_> = story.weighings.iter().map(|it| (it.1, it.2)).collect();
-    let questions = growth::of(&story.pair, &weighings, now).questions;
+    let questions = growth::of(&story.pair, &weighings, around.now.wall).questions;
     let mut open = asked::unanswered(&questions, &story.acknowledged);
-    open.retain(|it| !right.contains(&it.at));
+    // The story was read before the last answers.
+    if let Some(visit) = around.open.filter(|it| it.pair.id == pair) {
+        open = asked::unanswered(&open, &visit.folded.acknowledged);
+    }
+    open.retain(|it| !model.right.contains(&(pair, it.at)));
     open
 }
 
-fn said_right(at: WallTime, by: Label) -> Effect {
-    Effect::Note(What::FindingAcknowledged {
-        rule: asked::right(at),
-        by,
-    })
-}
-
-/// The entry for the visit of the same pair that is open and not signed, if there is one.
-fn right_now(pair: PairId, at: WallTime, around: &Around<'_>) -> Option<Effect> {
-    let open = around.open?;
-    let by = Label::new(&around.preferences.specialist).ok()?;
-    let fits = open.pair.id == pair && open.folded.signed.is_none();
-    fits.then(|| said_right(at, by))
+/// The answers of the pair whose visit is open, for its journal; the others go on waiting.
+fn said_right(model: &mut Model, around: &Around<'_>) -> Vec<Effect> {
+    let Some(open) = around.open.filter(|it| it.folded.signed.is_none()) else {
+        return vec![];
+    };
+    model
+        .right
+        .extract_if(.., |(pair, _)| *pair == open.pair.id)
+        .map(|(_, at)| {
+            let (rule, by) = (asked::right(at), around.who(open));
+            Effect::Note(What::FindingAcknowledged { rule, by })
+        })
+        .collect()
 }
 
 /// A twin is kept with the first pair, which now shares the mother's id; what is shown is the last.

@@ -34,11 +34,8 @@ impl Shell {
             Deed::AskWard => self.parts.keeper.ask(Ask::Ward),
             Deed::ShowPair(pair) => self.parts.keeper.ask(Ask::Story(pair)),
             Deed::ShowForm(_) => {
-                self.models.pair = pair::Model {
-                    form: Some(pair::Form::default()),
-                    ..pair::Model::default()
-                };
                 self.route = Route::Pair;
+                return self.update(Event::Pair(pair::Event::NewWanted));
             }
             Deed::SavePair(pair) => self.parts.keeper.ask(Ask::SavePair(pair)),
             Deed::BeginVisit(pair) => return self.begin(pair),
@@ -49,8 +46,9 @@ impl Shell {
                     .chain(&self.parked)
                     .any(|open| open.visit.id == visit && open.folded.running().is_some());
                 if here {
-                    self.bring(visit);
-                    return vec![Deed::Go(self.where_to())];
+                    let mut deeds = self.bring(visit);
+                    deeds.push(Deed::Go(self.where_to()));
+                    return deeds;
                 }
                 self.parts.keeper.ask(Ask::Open(visit));
             }
@@ -65,11 +63,12 @@ impl Shell {
         vec![]
     }
 
-    fn bring(&mut self, visit: VisitId) {
+    fn bring(&mut self, visit: VisitId) -> Vec<Deed> {
         if let Some(place) = self.parked.iter().position(|it| it.visit.id == visit) {
             let open = self.parked.remove(place);
             self.set_open(open);
         }
+        self.update(Event::Pair(pair::Event::VisitCame))
     }
 
     pub(super) fn go(&mut self, route: Route) -> Vec<Deed> {
@@ -121,8 +120,9 @@ impl Shell {
         let visit = Visit::new(id, pair, now.wall, specialist);
         let open = OpenVisit::take_up(story.pair.clone(), visit.clone(), earlier(story, id), now);
         self.parts.keeper.ask(Ask::Begin(Box::new(visit)));
-        self.set_open(open);
-        vec![Deed::Go(Route::Before)]
+        let mut deeds = self.take_up(open);
+        deeds.push(Deed::Go(Route::Before));
+        deeds
     }
 
     fn amend(&mut self) -> Vec<Deed> {
@@ -141,8 +141,9 @@ impl Shell {
             now,
         );
         self.parts.keeper.ask(Ask::Begin(Box::new(visit)));
-        self.set_open(taken);
-        vec![Deed::Go(Route::LookingBack)]
+        let mut deeds = self.take_up(taken);
+        deeds.push(Deed::Go(Route::LookingBack));
+        deeds
     }
 
     fn keep(&mut self, preferences: Preferences) {

@@ -223,7 +223,9 @@ impl Shell {
             Event::Told(told) => self.told(told),
             Event::ToRunning => {
                 self.take_running();
-                vec![Deed::Go(Route::Bedside)]
+                let mut deeds = self.update(Event::Pair(pair::Event::VisitCame));
+                deeds.push(Deed::Go(Route::Bedside));
+                deeds
             }
             Event::TroubleSeen => {
                 self.trouble = None;
@@ -265,16 +267,16 @@ impl Shell {
                     .collect()
             }
             Told::Story(story) => {
-                self.models.pair = pair::Model {
-                    story: Some(story),
-                    ..pair::Model::default()
-                };
-                vec![Deed::Go(Route::Pair)]
+                let mut deeds = self.update(Event::Pair(pair::Event::Came(story)));
+                deeds.push(Deed::Go(Route::Pair));
+                deeds
             }
             Told::Opened(visit, story) => {
                 let earlier = earlier(&story, visit.id);
-                self.set_open(OpenVisit::take_up(story.pair, *visit, earlier, now));
-                vec![Deed::Go(self.where_to())]
+                let open = OpenVisit::take_up(story.pair, *visit, earlier, now);
+                let mut deeds = self.take_up(open);
+                deeds.push(Deed::Go(self.where_to()));
+                deeds
             }
             Told::PairSaved(pair) => vec![Deed::ShowPair(pair)],
             Told::Safe(visit, seq) => {
@@ -306,6 +308,12 @@ impl Shell {
             Some(open) if open.folded.feeds.is_empty() => Route::Before,
             Some(_) => Route::LookingBack,
         }
+    }
+
+    /// Opens a visit, and lets what was said of its pair beforehand go into its journal.
+    fn take_up(&mut self, open: OpenVisit) -> Vec<Deed> {
+        self.set_open(open);
+        self.update(Event::Pair(pair::Event::VisitCame))
     }
 
     /// Opens a visit; the one before is parked if its feed still runs.

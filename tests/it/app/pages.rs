@@ -165,6 +165,52 @@ fn a_weight_of_the_visit_that_is_asked_about_is_said_right_or_taken_back() {
 }
 
 #[test]
+fn a_weight_said_to_be_right_while_no_visit_is_open_waits_for_the_next_of_that_pair() {
+    // A slip of a digit: a third lighter than at birth.
+    let told = story(&[(40, 2255)], &[]);
+    let (policy, preferences) = (Policy::built_in(), specialist());
+    let closed = Around {
+        now: now(60_000),
+        open: None,
+        preferences: &preferences,
+        policy: &policy,
+    };
+    let fresh = PairId::of(Uuid::from_u128(1));
+    let mut model = pair::Model::default();
+    let came = |told: &Story| pair::Event::Came(Box::new(told.clone()));
+    for event in [
+        came(&told),
+        pair::Event::SaidRight(0),
+        // Neither another pair's visit nor a look elsewhere takes it.
+        pair::Event::NewWanted,
+        came(&told),
+    ] {
+        assert_eq!(pair::update(&mut model, event, &closed, fresh), []);
+    }
+    let opened = |pair: Pair, model: &mut pair::Model| {
+        let open = OpenVisit::take_up(pair, empty_visit(), vec![], now(60_000));
+        let around = Around {
+            open: Some(&open),
+            ..closed
+        };
+        pair::update(model, pair::Event::VisitCame, &around, fresh)
+    };
+    let other = Pair {
+        id: fresh,
+        ..sample_pair()
+    };
+    assert_eq!(opened(other, &mut model), []);
+    let noted = opened(sample_pair(), &mut model);
+    let [pair::Effect::Note(What::FindingAcknowledged { rule, by })] = &noted[..] else {
+        panic!("{noted:?}");
+    };
+    assert_eq!(*rule, format!("weight-right-{}", at_hours(40).utc_ms()));
+    assert_eq!(by.as_str(), "kb");
+    // Once only.
+    assert_eq!(opened(sample_pair(), &mut model), []);
+}
+
+#[test]
 fn going_back_leads_to_the_feeds_once_there_are_any() {
     use feedside::record::{EndedBy, Hold, Side};
     let back = |visit: Visit| {
