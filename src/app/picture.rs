@@ -2,7 +2,9 @@
 //!
 //! Used by the rehearsal. Once in a process, before any other window.
 
+use std::cell::Cell;
 use std::rc::Rc;
+use std::time::{Duration, Instant};
 
 use slint::platform::software_renderer::{MinimalSoftwareWindow, RepaintBufferType};
 use slint::platform::{Platform, PlatformError, WindowAdapter};
@@ -10,7 +12,8 @@ use slint::{PhysicalSize, Rgb8Pixel, SharedPixelBuffer};
 
 struct Drawn {
     window: Rc<MinimalSoftwareWindow>,
-    started: std::time::Instant,
+    started: Instant,
+    ahead: Rc<Cell<Duration>>,
 }
 
 impl Platform for Drawn {
@@ -18,14 +21,15 @@ impl Platform for Drawn {
         Ok(self.window.clone())
     }
 
-    fn duration_since_start(&self) -> core::time::Duration {
-        self.started.elapsed()
+    fn duration_since_start(&self) -> Duration {
+        self.started.elapsed() + self.ahead.get()
     }
 }
 
 /// A window of pixels.
 pub struct Canvas {
     window: Rc<MinimalSoftwareWindow>,
+    ahead: Rc<Cell<Duration>>,
 }
 
 impl Canvas {
@@ -35,17 +39,25 @@ impl Canvas {
     /// There is one already.
     pub fn set_up() -> Result<Self, PlatformError> {
         let window = MinimalSoftwareWindow::new(RepaintBufferType::NewBuffer);
+        let ahead = Rc::default();
         slint::platform::set_platform(Box::new(Drawn {
             window: window.clone(),
-            started: std::time::Instant::now(),
+            started: Instant::now(),
+            ahead: Rc::clone(&ahead),
         }))
         .map_err(|error| PlatformError::Other(error.to_string()))?;
-        Ok(Self { window })
+        Ok(Self { window, ahead })
     }
 
     /// Makes the window so many pixels large.
     pub fn resize(&self, width: u32, height: u32) {
         self.window.set_size(PhysicalSize::new(width, height));
+    }
+
+    /// Puts the clock of what moves ahead, so that no one has to wait for it.
+    pub fn pass(&self, time: Duration) {
+        self.ahead.set(self.ahead.get() + time);
+        slint::platform::update_timers_and_animations();
     }
 
     /// Draws what the window shows now.

@@ -2,9 +2,11 @@
 #![cfg(feature = "app")]
 
 mod bedside;
+mod by_label;
 mod contrast;
 mod cut;
 mod eyes;
+mod hand;
 mod looking_closer;
 mod never_lost;
 mod pages;

@@ -37,12 +37,6 @@ pub const BOOT_MS: u64 = 7_000_000;
 
 /// A tablet with a feed of the left breast that began at second 1 of the visit, at second 2.
 pub fn tablet() -> Tablet {
-    let window = CANVAS.with(|canvas| {
-        let window = ui::AppWindow::new().unwrap();
-        window.show().unwrap();
-        canvas.resize(1280, 800);
-        window
-    });
     let mut visit = empty_visit();
     let started = What::FeedStarted {
         side: Side::Left,
@@ -52,6 +46,31 @@ pub fn tablet() -> Tablet {
     let store = Store::in_memory().unwrap();
     store.save_pair(&sample_pair()).unwrap();
     store.begin_visit(&visit).unwrap();
+    let tablet = tablet_over(store, (1280, 800));
+    let story = Story {
+        pair: sample_pair(),
+        visits: vec![],
+        receipts: vec![],
+        weighings: vec![],
+        last_day: None,
+        days: vec![],
+        acknowledged: vec![],
+    };
+    (tablet.hear)(Event::Told(Told::Opened(Box::new(visit), Box::new(story))));
+    CANVAS.with(|canvas| {
+        let _ = canvas.draw();
+    });
+    tablet
+}
+
+/// A tablet over a store, as it is before its first screen.
+pub fn tablet_over(store: Store, (width, height): (u32, u32)) -> Tablet {
+    let window = CANVAS.with(|canvas| {
+        let window = ui::AppWindow::new().unwrap();
+        window.show().unwrap();
+        canvas.resize(width, height);
+        window
+    });
     let clock = Rc::new(HandClock::at(Now {
         boot_ms: BOOT_MS,
         wall: sample_began().plus_ms(2_000),
@@ -88,19 +107,6 @@ pub fn tablet() -> Tablet {
     connect(&window, &hear);
     let time = Rc::clone(&clock);
     let _ = touch::connect(&window, &hear, Box::new(move || time.now().boot_ms));
-    let story = Story {
-        pair: sample_pair(),
-        visits: vec![],
-        receipts: vec![],
-        weighings: vec![],
-        last_day: None,
-        days: vec![],
-        acknowledged: vec![],
-    };
-    hear(Event::Told(Told::Opened(Box::new(visit), Box::new(story))));
-    CANVAS.with(|canvas| {
-        let _ = canvas.draw();
-    });
     Tablet {
         window,
         shell,
