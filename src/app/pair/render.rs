@@ -70,10 +70,11 @@ fn story_of(
         .collect::<Vec<_>>()
         .join(" ");
     screen.set_caution(cautions.into());
-    screen.set_output(list(output(story, &growth_now, words)));
+    screen.set_output(list(output(story, words)));
+    screen.set_expected(expected(&growth_now, words).into());
     screen.set_visits(list(visits(story, around, words)));
     screen.set_table(model.table);
-    let asked = open_questions(story, &model.right, now);
+    let asked = open_questions(model, story, around);
     screen.set_questions(list(asked.iter().map(|it| {
         let grams = words.say_with("pair-grams", &[("grams", it.grams.into())]);
         ui::AskedRow {
@@ -221,7 +222,7 @@ fn weights(story: &Story, weighings: &[(WallTime, Weighing)], words: &Words) -> 
     rows
 }
 
-fn output(story: &Story, growth: &growth::Growth, words: &Words) -> Vec<ui::FactRow> {
+fn output(story: &Story, words: &Words) -> Vec<ui::FactRow> {
     let day = story.last_day.as_ref().map(|(_, day)| day);
     let count = |value: Option<u8>| {
         value.map_or_else(|| words.say("frame-not-asked"), |value| value.to_string())
@@ -256,21 +257,20 @@ fn output(story: &Story, growth: &growth::Growth, words: &Words) -> Vec<ui::Fact
             String::new(),
         ));
     }
-    if let (Some(expected), Some(age)) = (growth.expected, growth.age) {
-        rows.push(fact(
-            String::new(),
-            String::new(),
-            words.say_with(
-                "pair-expected",
-                &[
-                    ("day", age.day_of_life().into()),
-                    ("wet", i64::from(expected.wet).into()),
-                    ("dirty", i64::from(expected.dirty).into()),
-                ],
-            ),
-        ));
-    }
     rows
+}
+
+/// What is expected of nappies at this age, in a line; empty if that is not known.
+fn expected(growth: &growth::Growth, words: &Words) -> String {
+    let (Some(expected), Some(age)) = (growth.expected, growth.age) else {
+        return String::new();
+    };
+    let args = [
+        ("day", age.day_of_life().into()),
+        ("wet", i64::from(expected.wet).into()),
+        ("dirty", i64::from(expected.dirty).into()),
+    ];
+    words.say_with("pair-expected", &args)
 }
 
 fn visits(story: &Story, around: &Around<'_>, words: &Words) -> Vec<ui::VisitLine> {

@@ -6,8 +6,8 @@ use std::ops::ControlFlow;
 
 use i_slint_core::item_tree::{ItemRc, ParentItemTraversalMode};
 use i_slint_core::items::{
-    BasicBorderRectangle, BorderRectangle, Clip, ComplexText, Orientation, Rectangle, SimpleText,
-    TextOverflow, TextWrap,
+    BasicBorderRectangle, BorderRectangle, Clip, ComplexText, Flickable, Orientation, Rectangle,
+    SimpleText, TextOverflow, TextWrap,
 };
 use i_slint_core::lengths::LogicalRect;
 use i_slint_core::window::WindowInner;
@@ -26,6 +26,29 @@ pub(super) fn cut_texts(window: &slint::Window) -> Vec<String> {
         ControlFlow::<()>::Continue(())
     });
     cut
+}
+
+/// What is told of each page that ends before what is on it.
+pub(super) fn short_pages(window: &slint::Window) -> Vec<String> {
+    let root = ItemRc::new_root(WindowInner::from_pub(window).component());
+    let mut short = Vec::new();
+    let _ = root.visit_descendants(|item| {
+        if let Some(page) = item.downcast::<Flickable>() {
+            let page = page.as_pin_ref();
+            let ends =
+                absolute(item).min_y() + page.content_y().get() + page.content_height().get();
+            let _ = item.visit_descendants(|inner| {
+                let below = absolute(inner).max_y() - ends;
+                if ROUNDING_PX < below && text_of(inner).is_some() && !is_hidden(inner) {
+                    let text = text_of(inner).map(|it| it.0);
+                    short.push(format!("the page ends {below} above the end of {text:?}"));
+                }
+                ControlFlow::<()>::Continue(())
+            });
+        }
+        ControlFlow::<()>::Continue(())
+    });
+    short
 }
 
 /// The text of an item that shows one, and whether it may be as narrow as its longest word.
