@@ -19,6 +19,13 @@ pub(super) fn begins_a_preamble(text: &str) -> bool {
     chars.len() < HEAD_CHARS && differ && mirror.iter().zip(ten.iter().rev()).all(|(a, b)| a == b)
 }
 
+/// Whether a text that could be the beginning of a preamble and the line behind it are one whole
+/// preamble where the line alone has a damaged one.
+pub(super) fn is_one_preamble(begun: &str, line: &str) -> bool {
+    let is_whole = |text: &str| digits::unwrap(text).is_ok_and(|it| !it.preamble_damaged);
+    begins_a_preamble(begun) && !is_whole(line) && is_whole(&format!("{begun}{line}"))
+}
+
 /// The text cut before each preamble in it; what stands before the first stays with the first.
 /// Empty where there is none.
 pub(super) fn codes_in(text: &str) -> Vec<&str> {

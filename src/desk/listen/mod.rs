@@ -10,7 +10,7 @@ mod report;
 
 use crate::handover::limit::TEXT_CHARS_MOST;
 use crate::handover::{Collector, HandoverError, Offered, Waiting, digits};
-use cut::{HEAD_CHARS, begins_a_preamble, behind, chars_needed, codes_in};
+use cut::{HEAD_CHARS, begins_a_preamble, behind, chars_needed, codes_in, is_one_preamble};
 pub use report::{ScannerReport, Suffix};
 
 /// What was heard.
@@ -168,7 +168,10 @@ impl Listener {
         self.needed_chars = 0;
         let after_a_code = std::mem::take(&mut self.taken);
         if !line.trim().is_empty() {
-            if !codes_in(&line).is_empty() {
+            let cut_in_its_preamble = self.cut.take_if(|begun| is_one_preamble(begun, &line));
+            if let Some(begun) = cut_in_its_preamble {
+                self.tell(begun + line.as_str(), ended_by, heard);
+            } else if !codes_in(&line).is_empty() {
                 // A new code begins here, so an older cut one will not go on.
                 self.cut = None;
                 self.tell(line, ended_by, heard);
