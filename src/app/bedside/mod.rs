@@ -4,6 +4,7 @@
 
 mod effect;
 mod event;
+pub mod flag;
 mod model;
 mod render;
 pub mod strip;

@@ -15,6 +15,7 @@ use crate::record::{Adjustment, At, EndedBy, Hold, SignState, VisitId};
 use crate::rhythm::{Live, Phase, PhaseSpan};
 use crate::words::Words;
 
+use super::flag::flag_rows;
 use super::strip::{band_rows, kind_of, mark_rows, seconds};
 use super::update::{SHOWN, asks_early_pain};
 use super::{Model, Question, Sheet};
@@ -31,6 +32,7 @@ pub struct Lists {
     figures: Kept<ui::Figure>,
     bands: Kept<ui::StripBand>,
     marks: Kept<ui::StripMark>,
+    flags: Kept<ui::StripFlag>,
     tried: Kept<ui::CompareRow>,
     recent: RefCell<Option<Recent>>,
     compared: RefCell<Option<(TriedKey, Rc<Option<Comparison>>)>>,
@@ -85,6 +87,7 @@ impl Lists {
         screen.set_figures(self.figures.model());
         screen.set_bands(self.bands.model());
         screen.set_marks(self.marks.model());
+        screen.set_flags(self.flags.model());
         screen.set_tried_rows(self.tried.model());
     }
 }
@@ -221,6 +224,9 @@ pub fn render_clock(
     };
     let (sucks, swallows) = (counted(&[0, 1]), counted(&[1, 2]));
     lists.marks.put(marks);
+    lists
+        .flags
+        .put(flag_rows(feed, from, seconds(At::ms(STRIP_MS))));
     screen.set_end_s(seconds(if around.preferences.motion {
         now
     } else {

@@ -1,9 +1,9 @@
-//! The rows of a strip, live or whole: phases, sucks and swallows, pain and adjustments on one time
-//! axis in seconds since the visit began.
+//! The rows of a strip, live or whole: phases, sucks and swallows on one time axis in seconds since
+//! the visit began. What stands above them, with a flag, is in `flag`.
 
 use crate::app::{say, ui};
 use crate::findings::Level;
-use crate::record::{At, Feed, SignState, Tap, TapWhat};
+use crate::record::{At, Feed, Tap, TapWhat};
 use crate::rhythm::{Phase, PhaseSpan};
 use crate::words::Words;
 
@@ -50,50 +50,22 @@ pub fn band_rows(
     told.chain(rest).collect()
 }
 
-/// Sucks, swallows, pain and adjustments since `from`, by time.
+/// Sucks and swallows since `from`, by time.
 pub fn mark_rows(feed: &Feed, from: At) -> Vec<ui::StripMark> {
-    let mark = |at: At, kind: i32, label: String| ui::StripMark {
-        at_s: seconds(at),
-        kind,
-        label: label.into(),
-    };
     let since = feed.taps.partition_point(|tap| tap.at < from);
-    let taps = feed.taps[since..]
-        .iter()
-        .filter_map(|Tap { at, what }| match what {
-            TapWhat::Suck => Some(mark(*at, 0, String::new())),
-            TapWhat::SuckSwallow => Some(mark(*at, 1, String::new())),
-            TapWhat::Swallow => Some(mark(*at, 2, String::new())),
-            _ => None,
-        });
-    let pains = feed.pains.iter().map(|pain| {
-        let told = pain
-            .pain
-            .value()
-            .map_or_else(|| "?".to_owned(), |value| value.to_string());
-        mark(pain.at, 3, told)
-    });
-    let tried = feed
-        .adjustments
-        .iter()
-        .map(|tried| mark(tried.at, 4, "+".to_owned()));
-    let signs = feed.signs.iter().map(|change| {
-        let sign = match change.state {
-            Some(SignState::Seen) => "✓",
-            Some(SignState::NotSeen) => "×",
-            Some(SignState::Unclear) => "?",
-            None => "–",
-        };
-        mark(change.at, 5, sign.to_owned())
-    });
-    let mut rows: Vec<_> = taps
-        .chain(pains)
-        .chain(tried)
-        .chain(signs)
-        .filter(|row| seconds(from) <= row.at_s)
-        .collect();
-    rows.sort_by(|a, b| a.at_s.total_cmp(&b.at_s));
-    rows
+    let kind = |what: &TapWhat| match what {
+        TapWhat::Suck => Some(0),
+        TapWhat::SuckSwallow => Some(1),
+        TapWhat::Swallow => Some(2),
+        _ => None,
+    };
+    let mark = |Tap { at, what }: &Tap| {
+        Some(ui::StripMark {
+            at_s: seconds(*at),
+            kind: kind(what)?,
+        })
+    };
+    feed.taps[since..].iter().filter_map(mark).collect()
 }
 
 /// The number under which a page knows a level.

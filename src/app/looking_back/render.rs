@@ -3,6 +3,7 @@
 use slint::Global;
 
 use crate::app::around::Around;
+use crate::app::bedside::flag::flag_rows;
 use crate::app::bedside::strip::{band_rows, level_of, mark_rows, seconds};
 use crate::app::lists::list;
 use crate::app::open_visit::OpenVisit;
@@ -83,12 +84,14 @@ fn draw_strip(
     let (from, to) = strip::part(model, feed, now);
     let clock = |at: At| words.duration_clock(at.since_ms(feed.started));
     screen.set_bands(list(band_rows(&summary.phases, from, to, None, words)));
-    let marks = mark_rows(feed, from)
-        .into_iter()
-        .filter(|mark| mark.at_s <= seconds(to));
-    screen.set_marks(list(marks));
-    screen.set_end_s(seconds(to));
-    screen.set_shown_s(seconds(At::ms(to.since_ms(from))));
+    let shown_s = seconds(At::ms(to.since_ms(from)));
+    let to_s = seconds(to);
+    let marks = mark_rows(feed, from).into_iter();
+    screen.set_marks(list(marks.filter(|mark| mark.at_s <= to_s)));
+    let flags = flag_rows(feed, from, shown_s).into_iter();
+    screen.set_flags(list(flags.filter(|flag| flag.at_s <= to_s)));
+    screen.set_end_s(to_s);
+    screen.set_shown_s(shown_s);
     screen.set_from_label(clock(from).into());
     screen.set_to_label(clock(to).into());
     screen.set_can_zoom_out((from, to) != (start, end));

@@ -1,5 +1,6 @@
 //! The drawings of the Pair screen and the figures beside them, as the screen takes them.
 
+use crate::app::around::Around;
 use crate::app::keeper::Story;
 use crate::app::lists::list;
 use crate::app::{say, ui};
@@ -7,7 +8,7 @@ use crate::growth;
 use crate::record::{WallTime, Weighing};
 use crate::words::Words;
 
-use super::chart::{Bar, Place, commands, nappies, weight_chart};
+use super::chart::{Bar, Place, Weighed, commands, nappies, weight_chart};
 use super::render::fact;
 
 fn dot(place: Place, label: String, hollow: bool) -> ui::ChartDot {
@@ -15,38 +16,60 @@ fn dot(place: Place, label: String, hollow: bool) -> ui::ChartDot {
         x: place.x,
         y: place.y,
         label: label.into(),
+        label_left: TURN_SHARE < place.x,
         hollow,
     }
 }
 
-/// How near two weights may stand before only the later one is labelled, as a share of the width.
-const LABEL_SHARE: f32 = 0.24;
+/// How wide a weight's label is with text of usual size, as a share of the drawing.
+const LABEL_SHARE: f32 = 0.18;
+/// Text in the drawings grows no further than this.
+const GROWN_MOST: f32 = 1.4;
+/// Past this share of the width a label stands left of its weight.
+const TURN_SHARE: f32 = 0.8;
+
+/// Which of these weights have room for a label; the latest first.
+fn labelled(weights: &[Weighed], text_percent: u16) -> Vec<bool> {
+    let wide = LABEL_SHARE * (f32::from(text_percent) / 100.0).min(GROWN_MOST);
+    let mut taken: Vec<(f32, f32)> = Vec::new();
+    let free = weights.iter().rev().map(|it| {
+        let x = it.place.x;
+        let (from, to) = if TURN_SHARE < x {
+            (x - wide, x)
+        } else {
+            (x, x + wide)
+        };
+        let free = taken.iter().all(|other| to < other.0 || other.1 < from);
+        if free {
+            taken.push((from, to));
+        }
+        free
+    });
+    let mut free: Vec<bool> = free.collect();
+    free.reverse();
+    free
+}
 
 pub(super) fn charts(
     story: &Story,
     weighings: &[(WallTime, Weighing)],
-    now: WallTime,
+    around: &Around<'_>,
     words: &Words,
     screen: &ui::PairAdapter<'_>,
 ) {
-    let chart = weight_chart(&story.pair, weighings, now);
+    let chart = weight_chart(&story.pair, weighings, around.now.wall);
     screen.set_has_chart(chart.is_some());
     let percent = |tenths: i64, decimals| words.signed_percent(say::tenths(tenths), decimals);
     if let Some(chart) = chart {
-        let mut labelled = Vec::new();
-        let mut next = f32::INFINITY;
-        for it in chart.weights.iter().rev() {
-            let is_free = it.place.x + LABEL_SHARE < next;
-            let label = if is_free {
-                next = it.place.x;
+        let free = labelled(&chart.weights, around.preferences.text_percent);
+        screen.set_chart_weights(list(chart.weights.iter().zip(free).map(|(it, free)| {
+            let label = if free {
                 percent(it.change_tenths, 1)
             } else {
                 String::new()
             };
-            labelled.push(dot(it.place, label, it.clothed));
-        }
-        labelled.reverse();
-        screen.set_chart_weights(list(labelled));
+            dot(it.place, label, it.clothed)
+        })));
         // From birth, where the change is zero.
         let zero = chart.across.iter().find(|it| it.1 == 0).map(|it| it.0);
         let mut track: Vec<Place> = zero.map(|y| Place { x: 0.0, y }).into_iter().collect();

@@ -90,7 +90,7 @@ fn story_of(
             why: say::stored(words, "question", it.why).into(),
         }
     })));
-    charts(story, &weighings, now, words, screen);
+    charts(story, &weighings, around, words, screen);
 }
 
 fn joined<T: StoredWord>(words: &Words, thing: &str, values: &[Coded<T>]) -> String {

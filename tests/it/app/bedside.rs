@@ -1,14 +1,15 @@
 //! What the events on the bedside screen lead to.
 
 use feedside::app::around::Around;
+use feedside::app::bedside::flag::flag_rows;
 use feedside::app::bedside::{Act, Effect, Event, Model, PadKind, update};
 use feedside::app::clock::Now;
 use feedside::app::open_visit::OpenVisit;
 use feedside::app::preferences::Preferences;
 use feedside::findings::Policy;
-use feedside::record::{At, EndedBy, Hold, Side, What};
+use feedside::record::{At, EndedBy, Hold, Side, What, fold};
 
-use crate::support::{add, empty_visit, sample_began, sample_pair};
+use crate::support::{add, empty_visit, sample_began, sample_pair, sample_visit};
 
 fn now(ms: u64) -> Now {
     Now {
@@ -119,4 +120,37 @@ fn a_visit_taken_up_goes_on_from_its_last_entry_and_never_backwards() {
         let open = opened(vec![(3_000, What::Suck)], wall_ms);
         assert_eq!(open.at(now(wall_ms)), At::ms(expected_ms), "{wall_ms}");
     }
+}
+
+#[test]
+fn marks_close_together_on_the_strip_share_one_flag_that_tells_each_change() {
+    // In the sample: signs in seconds 110, 112 and 114, pain in seconds 120, 160 and 165.
+    let visit = sample_visit();
+    let folded = fold(&visit.journal);
+    let flags = |from_s: u64, shown_s: f32| {
+        let rows = flag_rows(&folded.feeds[0], At::ms(from_s * 1000), shown_s);
+        let told = rows.into_iter().filter(|it| !it.label.is_empty());
+        told.map(|it| (it.at_s, it.label.to_string()))
+            .collect::<Vec<_>>()
+    };
+    let told = |all: &[(f32, &str)]| {
+        let owned = all.iter().map(|(at, label)| (*at, (*label).to_owned()));
+        owned.collect::<Vec<_>>()
+    };
+    let (signs, tried) = ((110.0, "✓×?"), (125.0, "+"));
+    assert_eq!(
+        flags(100, 120.0),
+        told(&[(120.0, "6"), (160.0, "2"), (165.0, "?"), tried, signs])
+    );
+    assert_eq!(
+        flags(100, 300.0),
+        told(&[(120.0, "6"), (160.0, "2→?"), tried, signs])
+    );
+    // Close enough to look at each.
+    assert_eq!(
+        flags(100, 30.0)[4..],
+        told(&[(110.0, "✓"), (112.0, "×"), (114.0, "?")])
+    );
+    // What lies before the part that is shown takes no flag from what lies in it.
+    assert_eq!(flags(111, 120.0)[4], (112.0, "×?".to_owned()));
 }

@@ -1,15 +1,15 @@
-//! Text that does not fit where it stands: more of it than its own box holds, or a box that sticks
-//! out of the card or key it stands on. What the toolkit itself needs for a text is what it measures
-//! to lay the text out.
+//! Text that does not fit where it stands: more of it than its own box holds, a box that sticks out
+//! of the card or key it stands on, two texts written over each other, or a page that ends too early.
+//! What the toolkit itself needs for a text is what it measures to lay the text out.
 
 use std::ops::ControlFlow;
 
 use i_slint_core::item_tree::{ItemRc, ParentItemTraversalMode};
 use i_slint_core::items::{
     BasicBorderRectangle, BorderRectangle, Clip, ComplexText, Flickable, Orientation, Rectangle,
-    SimpleText, TextOverflow, TextWrap,
+    SimpleText, TextHorizontalAlignment, TextOverflow, TextVerticalAlignment, TextWrap,
 };
-use i_slint_core::lengths::LogicalRect;
+use i_slint_core::lengths::{LogicalPoint, LogicalRect, LogicalSize};
 use i_slint_core::window::WindowInner;
 
 /// Less than this is rounding.
@@ -49,6 +49,89 @@ pub(super) fn short_pages(window: &slint::Window) -> Vec<String> {
         ControlFlow::<()>::Continue(())
     });
     short
+}
+
+/// Texts that stand in each other's way by this much in both directions are told.
+const OVERLAP_PX: f32 = 3.0;
+
+/// What is told of each two texts that are written over each other.
+pub(super) fn overlapping_texts(window: &slint::Window) -> Vec<String> {
+    let root = ItemRc::new_root(WindowInner::from_pub(window).component());
+    let mut written: Vec<(String, LogicalRect)> = Vec::new();
+    let mut told = Vec::new();
+    let _ = root.visit_descendants(|item| {
+        if let Some((text, place)) = written_of(item) {
+            for (other, other_place) in &written {
+                let both = place.intersection(other_place).unwrap_or_default();
+                if OVERLAP_PX < both.width().min(both.height()) {
+                    told.push(format!("“{text}” and “{other}” overlap at {both:?}"));
+                }
+            }
+            written.push((text, place));
+        }
+        ControlFlow::<()>::Continue(())
+    });
+    told
+}
+
+/// A text that can be seen, and where its letters are.
+fn written_of(item: &ItemRc) -> Option<(String, LogicalRect)> {
+    let (text, _) = text_of(item)?;
+    if text.trim().is_empty() || is_hidden(item) {
+        return None;
+    }
+    let adapter = item.window_adapter()?;
+    let place = absolute(item);
+    let needs = |orientation, across| {
+        let item_ref = item.borrow();
+        item_ref
+            .as_ref()
+            .layout_info(orientation, across, &adapter, item)
+            .preferred
+    };
+    let (across, down) = alignment_of(item)?;
+    let width = needs(Orientation::Horizontal, -1.0).min(place.width());
+    let height = needs(Orientation::Vertical, place.width()).min(place.height());
+    let left = match across {
+        TextHorizontalAlignment::Center => (place.width() - width) / 2.0,
+        TextHorizontalAlignment::Right | TextHorizontalAlignment::End => place.width() - width,
+        _ => 0.0,
+    };
+    let top = match down {
+        TextVerticalAlignment::Center => (place.height() - height) / 2.0,
+        TextVerticalAlignment::Bottom => place.height() - height,
+        _ => 0.0,
+    };
+    let corner = LogicalPoint::new(place.min_x() + left, place.min_y() + top);
+    let seen = LogicalRect::new(corner, LogicalSize::new(width, height));
+    shown(item, seen).map(|seen| (text, seen))
+}
+
+/// What of a place is not cut off by what the item stands in.
+fn shown(item: &ItemRc, place: LogicalRect) -> Option<LogicalRect> {
+    let mut seen = place;
+    let mut at = item.parent_item(ParentItemTraversalMode::StopAtPopups);
+    while let Some(it) = at {
+        let clips = it.downcast::<Flickable>().is_some()
+            || it
+                .downcast::<Clip>()
+                .is_some_and(|it| it.as_pin_ref().clip());
+        if clips {
+            seen = seen.intersection(&absolute(&it))?;
+        }
+        at = it.parent_item(ParentItemTraversalMode::StopAtPopups);
+    }
+    Some(seen)
+}
+
+fn alignment_of(item: &ItemRc) -> Option<(TextHorizontalAlignment, TextVerticalAlignment)> {
+    if let Some(text) = item.downcast::<ComplexText>() {
+        let text = text.as_pin_ref();
+        return Some((text.horizontal_alignment(), text.vertical_alignment()));
+    }
+    let text = item.downcast::<SimpleText>()?;
+    let text = text.as_pin_ref();
+    Some((text.horizontal_alignment(), text.vertical_alignment()))
 }
 
 /// The text of an item that shows one, and whether it may be as narrow as its longest word.

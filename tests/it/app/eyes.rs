@@ -18,7 +18,7 @@ use image::imageops::{self, FilterType};
 use image::{Rgb, RgbImage};
 use slint::ComponentHandle;
 
-use super::cut::{cut_texts, short_pages};
+use super::cut::{cut_texts, overlapping_texts, short_pages};
 use crate::store::Folder;
 
 /// A ten-inch tablet lying and standing.
@@ -177,6 +177,7 @@ impl Auditor {
                     let window = tablet.window().window();
                     found.extend(cut_texts(window));
                     found.extend(short_pages(window));
+                    found.extend(overlapping_texts(window));
                     self.faults.extend(
                         found
                             .into_iter()
