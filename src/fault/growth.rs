@@ -10,6 +10,7 @@ pub fn pair_file(error: &PairFileError, words: &Words) -> Explained {
     let (name, more): (_, Vec<(&str, Arg)>) = match &error.wrong {
         Wrong::TooLarge { most } => ("growth-too-large", vec![("most", number(*most))]),
         Wrong::TooDeep { most } => ("growth-too-deep", vec![("most", number(*most))]),
+        Wrong::TooMany { most } => ("growth-too-many", vec![("most", number(*most))]),
         Wrong::NotJson { line, column } => (
             "growth-not-json",
             vec![("line", number(*line)), ("column", number(*column))],

@@ -19,6 +19,9 @@ use crate::record::{LastDay, Nappy, Pair, WallTime, Weighing};
 pub const BYTES_MOST: usize = 1 << 20;
 /// The deepest that objects and lists may lie in each other; the format needs four.
 pub const DEPTH_MOST: usize = 16;
+/// The most values, objects and lists that are read. A weighing with all its fields is six of them;
+/// each may take some hundred bytes of memory, however short it is written.
+pub const VALUES_MOST: usize = 50_000;
 
 /// What is wrong with a field.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
@@ -33,6 +36,12 @@ pub enum Wrong {
     #[error("nested deeper than {most}")]
     TooDeep {
         /// The deepest that is read.
+        most: usize,
+    },
+    /// More values than are read; it stands at the first that is not.
+    #[error("more than {most} values")]
+    TooMany {
+        /// The most that are read.
         most: usize,
     },
     /// Not JSON.
@@ -107,7 +116,10 @@ pub struct PairFile {
 /// The first thing that is wrong, with the path of its field.
 pub fn read(bytes: &[u8], now: WallTime) -> Result<PairFile, PairFileError> {
     if BYTES_MOST < bytes.len() {
-        return Err(error("", Wrong::TooLarge { most: BYTES_MOST }));
+        // What is refused before the cut has a place of its own; all else may be the cut's doing.
+        let placed = |it: &PairFileError| !matches!(it.wrong, Wrong::NotJson { .. });
+        let begins = strict::parse(&bytes[..BYTES_MOST]).err().filter(placed);
+        return Err(begins.unwrap_or_else(|| error("", Wrong::TooLarge { most: BYTES_MOST })));
     }
     let value = strict::parse(bytes)?;
     let file = need::object(&value, "", need::FILE, &["pair"])?;

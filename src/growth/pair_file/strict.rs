@@ -1,12 +1,12 @@
-//! JSON read strictly: a name given twice is an error, not the last one wins; depth is bounded;
-//! errors carry the path.
+//! JSON read strictly: a name given twice is an error, not the last one wins; depth and the number
+//! of values are bounded; errors carry the path.
 
-use std::cell::RefCell;
+use std::cell::{Cell, RefCell};
 
 use serde::de::{self, DeserializeSeed, Deserializer, MapAccess, SeqAccess, Visitor};
 use serde_json::{Map, Value};
 
-use super::{DEPTH_MOST, PairFileError, Wrong, error, join};
+use super::{DEPTH_MOST, PairFileError, VALUES_MOST, Wrong, error, join};
 
 /// The most characters of a name that an error shows.
 const NAME_SHOWN: usize = 40;
@@ -14,18 +14,26 @@ const NAME_SHOWN: usize = 40;
 /// A name as an error shows it: short, nothing that cannot be printed.
 pub(super) fn shown(name: &str) -> String {
     name.chars()
-        .filter(|c| !c.is_control())
+        .filter(|c| !c.is_control() && !is_unseen(*c))
         .take(NAME_SHOWN)
         .collect()
+}
+
+/// Marks that break a line or turn its direction, or are not seen at all (Unicode, General
+/// Punctuation).
+const fn is_unseen(c: char) -> bool {
+    matches!(c, '\u{200b}'..='\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2060}'..='\u{206f}' | '\u{feff}')
 }
 
 /// Reads a whole JSON text.
 pub(super) fn parse(bytes: &[u8]) -> Result<Value, PairFileError> {
     let found = RefCell::new(None);
+    let left = Cell::new(VALUES_MOST);
     let mut reader = serde_json::Deserializer::from_slice(bytes);
     let seed = Strict {
         path: String::new(),
         depth: 0,
+        left: &left,
         found: &found,
     };
     let read = seed.deserialize(&mut reader);
@@ -41,6 +49,7 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Value, PairFileError> {
 struct Strict<'a> {
     path: String,
     depth: usize,
+    left: &'a Cell<usize>,
     found: &'a RefCell<Option<PairFileError>>,
 }
 
@@ -58,6 +67,7 @@ impl Strict<'_> {
         Ok(Self {
             path,
             depth,
+            left: self.left,
             found: self.found,
         })
     }
@@ -67,6 +77,10 @@ impl<'de> DeserializeSeed<'de> for Strict<'_> {
     type Value = Value;
 
     fn deserialize<D: Deserializer<'de>>(self, deserializer: D) -> Result<Value, D::Error> {
+        let Some(left) = self.left.get().checked_sub(1) else {
+            return Err(self.stop(&self.path, Wrong::TooMany { most: VALUES_MOST }));
+        };
+        self.left.set(left);
         deserializer.deserialize_any(self)
     }
 }

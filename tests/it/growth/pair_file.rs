@@ -1,7 +1,9 @@
 //! The pair file. Source: the command's own contract; JSON as RFC 8259.
 
 use feedside::growth::json_of_file;
-use feedside::growth::pair_file::{BYTES_MOST, PairFileError, Wrong, read};
+use feedside::growth::pair_file::{
+    BYTES_MOST, DEPTH_MOST, PairFileError, VALUES_MOST, Wrong, read,
+};
 use proptest::prelude::*;
 
 use super::hours;
@@ -291,9 +293,36 @@ fn deep_nesting_is_refused_where_it_gets_too_deep() {
 }
 
 #[test]
-fn ten_megabytes_are_refused_unread() {
+fn ten_megabytes_of_nesting_are_refused_where_they_get_too_deep() {
     let it = read(&vec![b'['; 10 << 20], hours(0)).unwrap_err();
-    assert_eq!(it.wrong, Wrong::TooLarge { most: BYTES_MOST });
+    assert_eq!(it.wrong, Wrong::TooDeep { most: DEPTH_MOST });
+    assert_eq!(it.path, "[0]".repeat(DEPTH_MOST));
+    let within = format!(r#"{{ "pair": {}"#, r#"{"bed":"#.repeat(2 << 20));
+    let it = refused(&within);
+    assert_eq!(it.wrong, Wrong::TooDeep { most: DEPTH_MOST });
+    assert_eq!(it.path, format!("pair{}", ".bed".repeat(DEPTH_MOST - 1)));
+}
+
+#[test]
+fn ten_megabytes_of_anything_else_are_refused_as_a_whole() {
+    for byte in [b' ', b'0', 0, 0xff] {
+        let it = read(&vec![byte; 10 << 20], hours(0)).unwrap_err();
+        assert_eq!(it.wrong, Wrong::TooLarge { most: BYTES_MOST });
+        assert_eq!(it.path, "file");
+    }
+}
+
+#[test]
+fn as_many_values_as_are_allowed_are_read_and_one_more_is_named() {
+    // The file and its list are two of them.
+    let with = |values: usize| {
+        let text = format!("{{\"nappies\":[{}0]}}", "0,".repeat(values - 3));
+        refused(&text)
+    };
+    assert_eq!(with(VALUES_MOST).wrong, Wrong::Missing);
+    let it = with(VALUES_MOST + 1);
+    assert_eq!(it.wrong, Wrong::TooMany { most: VALUES_MOST });
+    assert_eq!(it.path, format!("nappies[{}]", VALUES_MOST - 2));
 }
 
 #[test]
@@ -315,6 +344,19 @@ fn what_is_not_json_is_named_by_line_and_column() {
         refused(&format!("{GOOD} x")).wrong,
         Wrong::NotJson { .. }
     ));
+}
+
+#[test]
+fn a_name_in_an_error_keeps_to_one_line_and_its_direction() {
+    for (name, shown) in [
+        (r"bed\n2", "bed2"),
+        (r"bed\u2028\u202e2", "bed2"),
+        (r"bed\ufeff", "bed"),
+        ("Bett-\u{e4}", "Bett-\u{e4}"),
+    ] {
+        let it = refused(&format!(r#"{{ "pair": {{ "{name}": 1 }} }}"#));
+        assert_eq!(it.path, format!("pair.{shown}"));
+    }
 }
 
 proptest! {
