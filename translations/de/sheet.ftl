@@ -4,11 +4,11 @@ sheet-title = Sie und Ihr Kind
 # { $date } ein Datum, { $days } das Alter in ganzen Tagen.
 sheet-day =
     { $days ->
-        [0] Wir haben am { $date } beim Stillen zugesehen. Ihr Kind war keinen Tag alt.
-        [one] Wir haben am { $date } beim Stillen zugesehen. Ihr Kind war einen Tag alt.
-       *[other] Wir haben am { $date } beim Stillen zugesehen. Ihr Kind war { $days } Tage alt.
+        [0] Am { $date } sahen wir Ihnen beim Stillen zu. Ihr Kind war keinen Tag alt.
+        [one] Am { $date } sahen wir Ihnen beim Stillen zu. Ihr Kind war einen Tag alt.
+       *[other] Am { $date } sahen wir Ihnen beim Stillen zu. Ihr Kind war { $days } Tage alt.
     }
-sheet-day-only = Wir haben am { $date } beim Stillen zugesehen.
+sheet-day-only = Am { $date } sahen wir Ihnen beim Stillen zu.
 
 ## Sofort ärztlich beurteilen: vor allem anderen.
 
@@ -27,7 +27,7 @@ sheet-well-pain = Am Ende tat es kaum oder gar nicht weh.
 sheet-well-nipple = Die Brustwarze sah nach dem Stillen gut aus.
 sheet-well-softer = Die Brust war nach dem Stillen weich.
 sheet-well-content = Ihr Kind war nach dem Stillen ruhig.
-sheet-well-together = Sie haben es gemeinsam versucht. Sie beide lernen jedes Mal etwas dazu.
+sheet-well-together = Sie haben es zu zweit versucht. Sie beide lernen jedes Mal etwas dazu.
 
 ## Was vereinbart ist, für sie gesagt.
 
