@@ -4,7 +4,8 @@
 //! Valid texts, pieces, sealed, signed and packed bytes, CBOR and squeezed bytes are changed by a
 //! seeded hand (bits, bytes, digits, cuts, doublings, splices, huge lengths; checks put right
 //! again so that the change gets past them) and given to the step that reads them. Ends at once at a
-//! panic; prints how many runs each step had, the slowest of them, and the peak of memory.
+//! panic, after more than a second for one of them, or above 64 MB; prints how many runs each step
+//! had, the slowest of them, and the peak of memory.
 
 #![allow(missing_docs, clippy::unwrap_used)]
 
@@ -19,6 +20,9 @@ use feedside::handover::{
 };
 use rand::{Rng, RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
+
+const SECOND: Duration = Duration::from_secs(1);
+const MEMORY_MOST_KB: u64 = 64 * 1024;
 
 /// Of a hundred runs, how many each step gets: the quick steps more.
 const STEPS: [(&str, u32); 9] = [
@@ -194,7 +198,17 @@ fn main() {
             6 => cbor::from_bytes(&bytes).is_ok_and(|item| wire::of_wire(item).is_ok()),
             _ => coding::unpack(&[&[coding::SQUEEZED], bytes.as_slice()].concat()).is_ok(),
         };
-        slowest[step] = slowest[step].max(started.elapsed());
+        let took = started.elapsed();
+        let name = STEPS[step].0;
+        assert!(took <= SECOND, "run {run}, {name}: {took:?} for {bytes:?}");
+        if run % 1024 == 0 {
+            let kb = peak_kb();
+            assert!(
+                kb <= MEMORY_MOST_KB,
+                "{kb} kB, at run {run} or shortly before"
+            );
+        }
+        slowest[step] = slowest[step].max(took);
         runs[step] += 1;
         taken[step] += u64::from(well);
         if (run + 1) % 5_000_000 == 0 {
@@ -205,15 +219,10 @@ fn main() {
 }
 
 fn told(all: u64, began: Instant, runs: &[u64], taken: &[u64], slowest: &[Duration]) {
-    let status = std::fs::read_to_string("/proc/self/status").unwrap_or_default();
-    let peak = status
-        .lines()
-        .find(|line| line.starts_with("VmHWM"))
-        .unwrap_or("VmHWM: not known");
     println!(
-        "{all} runs in {:.0} s, {}",
+        "{all} runs in {:.0} s, peak {} kB",
         began.elapsed().as_secs_f64(),
-        peak.replace('\t', " ")
+        peak_kb()
     );
     for (((name, _), runs), (taken, slowest)) in
         STEPS.iter().zip(runs).zip(taken.iter().zip(slowest))
@@ -223,4 +232,11 @@ fn told(all: u64, began: Instant, runs: &[u64], taken: &[u64], slowest: &[Durati
             slowest.as_secs_f64() * 1e3
         );
     }
+}
+
+fn peak_kb() -> u64 {
+    let status = std::fs::read_to_string("/proc/self/status").unwrap_or_default();
+    let line = status.lines().find(|line| line.starts_with("VmHWM"));
+    line.and_then(|line| line.split_whitespace().nth(1)?.parse().ok())
+        .unwrap_or(0)
 }

@@ -25,12 +25,11 @@ pub fn pack(handed: &Handed) -> Result<Vec<u8>, HandoverError> {
     }
     // In the order of its written keys from here on.
     let item = cbor::from_bytes(&content)?;
-    let squeezed = packed_as(SQUEEZED, &item)?;
     let deflated = packed_as(DEFLATED, &item)?;
-    let packed = if deflated.len() < squeezed.len() {
-        deflated
-    } else {
-        squeezed
+    let packed = match packed_as(SQUEEZED, &item) {
+        Ok(squeezed) if squeezed.len() <= deflated.len() => squeezed,
+        Ok(_) | Err(HandoverError::TooLarge) => deflated,
+        Err(error) => return Err(error),
     };
     if unpack(&packed)? == *handed {
         Ok(packed)

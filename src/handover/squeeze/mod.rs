@@ -15,7 +15,7 @@ use std::sync::OnceLock;
 use super::HandoverError;
 use super::cbor::Item;
 use model::Model;
-use range::{Reader, Writer};
+use range::{Reader, Writer, decisions_most};
 use walk::Walk;
 
 /// Records of ours, invented: each as its length in two bytes, highest first, and squeezed by what
@@ -55,11 +55,16 @@ fn with_primed<T>(then: impl FnOnce(&mut Model) -> T) -> T {
 /// Squeezes a value. Maps must stand in the order of their written keys.
 ///
 /// # Errors
-/// [`HandoverError::TooLarge`] for more than a record may hold; [`HandoverError::NotReadable`] for
-/// maps in another order.
+/// [`HandoverError::TooLarge`] for more than a record may hold, or than may be read of so few bytes
+/// (values that hardly differ); [`HandoverError::NotReadable`] for maps in another order.
 pub fn squeeze(item: &Item) -> Result<Vec<u8>, HandoverError> {
     let walked = with_primed(|model| Walk::new(model, Writer::new()).whole(Some(item)));
-    walked.map(|(_, writer)| writer.finish())
+    let (_, writer, decisions) = walked?;
+    let bytes = writer.finish();
+    if decisions_most(bytes.len()) < decisions {
+        return Err(HandoverError::TooLarge);
+    }
+    Ok(bytes)
 }
 
 /// Unpacks a value; anything but what [`squeeze`] writes is refused.
@@ -69,7 +74,7 @@ pub fn squeeze(item: &Item) -> Result<Vec<u8>, HandoverError> {
 /// [`HandoverError::TooLarge`] for what would be larger than a record may be;
 /// [`HandoverError::NotReadable`] for values that no record has.
 pub fn unsqueeze(bytes: &[u8]) -> Result<Item, HandoverError> {
-    let (item, _) = with_primed(|model| Walk::new(model, Reader::new(bytes)).whole(None))?;
+    let (item, ..) = with_primed(|model| Walk::new(model, Reader::new(bytes)).whole(None))?;
     if squeeze(&item)? == bytes {
         Ok(item)
     } else {
@@ -85,7 +90,7 @@ pub fn prior_of(records: &[Item]) -> Result<Vec<u8>, HandoverError> {
     let mut model = Model::new();
     let mut prior = Vec::new();
     for record in records {
-        let (_, writer) = Walk::new(&mut model, Writer::new()).whole(Some(record))?;
+        let (_, writer, _) = Walk::new(&mut model, Writer::new()).whole(Some(record))?;
         let bytes = writer.finish();
         let length = u16::try_from(bytes.len()).map_err(|_| HandoverError::TooLarge)?;
         prior.extend(length.to_be_bytes());

@@ -3,6 +3,18 @@
 //! Carryless, 32 bits: the interval is cut at the chance, and its common high bytes go out. Past
 //! the end of its bytes the reader reads zeros, so the last bytes can be as few as tell the interval.
 
+use super::super::limit::{DECISIONS, DECISIONS_A_BYTE, DECISIONS_MOST};
+
+/// The most decisions that so many bytes may stand for.
+pub(super) const fn decisions_most(bytes: usize) -> usize {
+    let most = DECISIONS + DECISIONS_A_BYTE * bytes;
+    if most < DECISIONS_MOST {
+        most
+    } else {
+        DECISIONS_MOST
+    }
+}
+
 /// One end of the coder: gives each decision on, or finds it out.
 pub(super) trait Port {
     /// Codes one decision with the chance that it is yes, 1 to 65535. The writer writes `told`;
@@ -12,6 +24,11 @@ pub(super) trait Port {
     /// Whether this end has to stop: it read past its bytes.
     fn is_spent(&self) -> bool {
         false
+    }
+
+    /// The most decisions that this end takes part in.
+    fn decisions_most(&self) -> usize {
+        DECISIONS_MOST
     }
 }
 
@@ -143,5 +160,9 @@ impl Port for Reader<'_> {
 
     fn is_spent(&self) -> bool {
         self.bytes.len() + PAST_END_MOST < self.read
+    }
+
+    fn decisions_most(&self) -> usize {
+        decisions_most(self.bytes.len())
     }
 }

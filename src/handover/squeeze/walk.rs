@@ -66,6 +66,7 @@ pub(super) struct Walk<'m, P> {
     last: Vec<u32>,
     items_left: usize,
     bytes_left: usize,
+    decisions: usize,
 }
 
 /// Tokens of what is no number.
@@ -96,11 +97,12 @@ impl<'m, P: Port> Walk<'m, P> {
             last: vec![NONE; 1 << LAST_BITS],
             items_left: ITEMS_MOST,
             bytes_left: INFLATED_BYTES_MOST,
+            decisions: 0,
         }
     }
 
-    /// Walks one whole value; gives it back, and the port.
-    pub(super) fn whole(mut self, told: Option<&Item>) -> Walked<(Item, P)> {
+    /// Walks one whole value; gives it back, the port, and how many decisions it took.
+    pub(super) fn whole(mut self, told: Option<&Item>) -> Walked<(Item, P, usize)> {
         let place = Place {
             path: 1,
             column: 1,
@@ -110,7 +112,7 @@ impl<'m, P: Port> Walk<'m, P> {
             above_2: NONE,
         };
         let (item, _) = self.item(told, &place, &mut Columns::default(), 0)?;
-        Ok((item, self.port))
+        Ok((item, self.port, self.decisions))
     }
 
     fn contexts(&self, salt: u32, at: &Place) -> [u32; INPUTS] {
@@ -131,6 +133,17 @@ impl<'m, P: Port> Walk<'m, P> {
         ]
     }
 
+    fn decide(
+        &mut self,
+        contexts: &[u32; INPUTS],
+        node: u32,
+        set: (usize, u32),
+        told: bool,
+    ) -> bool {
+        self.decisions += 1;
+        self.model.decide(&mut self.port, contexts, node, set, told)
+    }
+
     /// The bits of a symbol, highest first.
     fn symbol(
         &mut self,
@@ -143,7 +156,7 @@ impl<'m, P: Port> Walk<'m, P> {
         for bit in (0..bits).rev() {
             let yes = told >> bit & 1 == 1;
             let set = (kind + (bits - 1 - bit) as usize, place);
-            let yes = self.model.decide(&mut self.port, contexts, node, set, yes);
+            let yes = self.decide(contexts, node, set, yes);
             node = node << 1 | u32::from(yes);
         }
         node - (1 << bits)
@@ -174,7 +187,7 @@ impl<'m, P: Port> Walk<'m, P> {
             };
             let set = (BITS + done.min(15) as usize, place);
             let yes = magnitude >> bit & 1 == 1;
-            let yes = self.model.decide(&mut self.port, &contexts, node, set, yes);
+            let yes = self.decide(&contexts, node, set, yes);
             value = value << 1 | u64::from(yes);
         }
         if negative {
@@ -186,10 +199,12 @@ impl<'m, P: Port> Walk<'m, P> {
 
     fn stop(&self) -> Walked<()> {
         if self.port.is_spent() {
-            Err(HandoverError::CannotUnpack)
-        } else {
-            Ok(())
+            return Err(HandoverError::CannotUnpack);
         }
+        if self.port.decisions_most() < self.decisions {
+            return Err(HandoverError::TooLarge);
+        }
+        Ok(())
     }
 
     fn spend(&mut self, bytes: usize) -> Walked<()> {
@@ -305,7 +320,7 @@ impl<'m, P: Port> Walk<'m, P> {
                 let contexts = self.contexts(103, at);
                 let set = (SAME, mix(at.path, 103) >> 24);
                 let same = before == length;
-                let same = self.model.decide(&mut self.port, &contexts, 1, set, same);
+                let same = self.decide(&contexts, 1, set, same);
                 same.then_some(before)
             }
         };
