@@ -182,8 +182,7 @@ fn stretch(feed: &Feed, from: At, to: At, unwatched: &[(At, At)]) -> Stretch {
     let held = state.into_iter().flatten();
     taps.extend(held.map(|what| Tap { at: from, what }));
     taps.extend(feed.taps.iter().filter(|tap| within(tap.at)));
-    let rates = rhythm::of(&taps).rates;
-    let whole = rates.iter().find(|rates| rates.phase.is_none());
+    let way = rhythm::way(&taps);
     Stretch {
         from,
         to,
@@ -194,8 +193,8 @@ fn stretch(feed: &Feed, from: At, to: At, unwatched: &[(At, At)]) -> Stretch {
             .rev()
             .find(|pain| within(pain.at))
             .map(|pain| pain.pain),
-        sucks_per_min: whole.and_then(|rates| rates.sucks_per_min),
-        sucks_per_swallow: whole.and_then(|rates| rates.sucks_per_swallow),
+        sucks_per_min: way.sucks_per_min,
+        sucks_per_swallow: way.sucks_per_swallow,
     }
 }
 

@@ -15,6 +15,10 @@ pub(super) struct GapFit {
     pub(super) sucks: f64,
     /// Square of its departure from the mean, relative, for one suck.
     pub(super) square: f64,
+    /// How probable it is that it fits a number of sucks at all.
+    pub(super) known: f64,
+    /// If it does: the sucks that it spans, expected, and their variance.
+    pub(super) spans: (f64, f64),
 }
 
 /// How a gap within a run fits one phase: it spans one suck, or two to four with those between
@@ -29,6 +33,7 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
     let mut all = odd;
     let mut sucks = odd;
     let mut square = odd * own.gap_spread * own.gap_spread;
+    let mut counts_squared = 0.0;
     let mut count = 1.0_f64;
     for _ in 0..=MISSED_MOST {
         let deviation = (relative - count) * mean / spread;
@@ -38,15 +43,20 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
             let density = share * (-0.5 * squared).exp() / (spread * variance.sqrt() * ROOT_TWO_PI);
             all += density;
             sucks += density * count;
+            counts_squared += density * count * count;
             square += density * (relative - count) * (relative - count) / variance;
         }
         share *= own.missed;
         count += 1.0;
     }
+    let fitting = (all - odd).max(f64::MIN_POSITIVE);
+    let spans = (sucks - odd) / fitting;
     GapFit {
         fit: (own.rate_weight * all.ln()).exp(),
         sucks: sucks / all,
         square: square / all,
+        known: (all - odd) / all,
+        spans: (spans, (counts_squared / fitting - spans * spans).max(0.0)),
     }
 }
 

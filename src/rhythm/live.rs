@@ -11,7 +11,7 @@ use super::learn::Numbers;
 use super::own::{Own, Sums};
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, SWITCH_AT};
 use super::pass;
-use super::summary::{Live, Phase, PhaseSpan, Summary};
+use super::summary::{Live, Phase, PhaseRates, PhaseSpan, Summary};
 use super::tempo::Tempo;
 use super::watch::{Before, Seen, Watch};
 use crate::record::{At, BoundaryMoved, Tap, TapWhat};
@@ -112,6 +112,17 @@ pub fn of(taps: &[Tap]) -> Summary {
         rhythm.push(*tap);
     }
     rhythm.so_far()
+}
+
+/// How the baby sucks over all of these taps, whatever the phases: for comparing one stretch of a
+/// feed with another. The intervals take the runs seen for a sample of its way; see [`Rate`](super::Rate).
+pub fn way(taps: &[Tap]) -> PhaseRates {
+    let mut rhythm = Rhythm::new();
+    for tap in taps {
+        rhythm.push(*tap);
+    }
+    let numbers = Numbers::Learnt(rhythm.now.starts());
+    super::smooth::way(&rhythm.taps, &numbers, rhythm.now.tempo.rest_ms())
 }
 
 impl Rhythm {

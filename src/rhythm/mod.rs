@@ -20,11 +20,12 @@
 //!    quickly, on `block`s of sucks and in several readings; `smooth` then judges every suck.
 //! 7. `boundary`: where the specialist moved a boundary, her word wins; what was computed is kept
 //!    beside it.
-//! 8. `tile`, `rate`, `doubt`: what is told of it.
+//! 8. `tile`, `rate` with `cluster`, `doubt`: what is told of it.
 
 mod block;
 mod boundary;
 mod chain;
+mod cluster;
 mod doubt;
 mod evidence;
 mod file;
@@ -43,10 +44,11 @@ mod tempo;
 mod tile;
 mod watch;
 
+pub use cluster::{Ratio, interval, ratio};
 pub use doubt::{FEW_SUCKS, FEW_SWALLOWS, LONG_SILENCE_MS, LONG_UNWATCHED_SHARE};
 pub use file::{LINE_MOST, ROWS_MOST, TapFileError, read_taps, write_taps};
 pub use json::json;
-pub use live::{Rhythm, of};
+pub use live::{Rhythm, of, way};
 pub use parameter::{DOUBLED_MS, REST_GAPS, REST_MS_CEILING, REST_MS_FLOOR};
 pub use pass::{Hidden, course, posterior};
 pub use student::student_95;
@@ -56,4 +58,4 @@ pub use summary::{
 };
 
 /// The version of the rules that make a [`Summary`]; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "rhythm-3";
+pub const RULE_VERSION: &str = "rhythm-4";

@@ -1,22 +1,27 @@
 //! Rates and their 95 % intervals, by phase and for the whole feed.
 //!
 //! - Sucks per minute: 60 000 over the mean gap within runs. A gap that hides missed taps counts
-//!   as the sucks that it spans, as far as gaps tell.
-//! - Sucks per swallow: sucks over swallows as tapped; what was never heard is not made up for.
-//! - Sucks of one run resemble each other, so the intervals come from how much runs differ (a
-//!   ratio estimator with runs as clusters: Cochran 1977, Sampling Techniques, 3rd ed., 6.3 and
-//!   9A), on the logarithm, with Student's t. For the whole feed the phases are strata: that they
-//!   differ makes nothing uncertain.
+//!   as the sucks that it spans, as far as gaps tell; one that fits no number of sucks says
+//!   nothing.
+//! - Sucks per swallow: sucks over swallows as tapped. What a hand misses is not known, so the
+//!   interval is for what the baby did and reaches further down: a hand that misses swallows makes
+//!   them seem more than they are.
 //! - A phase's sucks are shared out by their probability.
-//! - What a hand misses is not known. Sucks per swallow are told as tapped; their interval is for
-//!   what the baby did, and so reaches further down: a hand that misses swallows makes them seem
-//!   more than they are.
+//!
+//! Two questions, two intervals (see [`Rate`]):
+//! - How does this baby suck in this phase, or in this stretch? The runs seen are a sample of its
+//!   way, so the interval comes from how much runs differ.
+//! - What did this baby do in this feed? Nearly all of it was seen. What is uncertain is what was
+//!   not: time unwatched, which may lie in one phase; sucks and swallows missed; and the hand's
+//!   unsteadiness at both ends of a run.
 
+use std::ops::Range;
+
+use super::cluster::{Ratio, interval, ratio};
 use super::live::phase as phase_of;
 use super::own::Own;
 use super::parameter::{GAP_SPREAD, PHASES};
 use super::smooth::Smoothed;
-use super::student::student_95;
 use super::suck::Suck;
 use super::summary::{Phase, PhaseRates, Rate};
 use super::watch::Before;
@@ -25,175 +30,194 @@ use super::watch::Before;
 const GAPS_LEAST: f64 = 5.0;
 /// With fewer swallows no sucks per swallow are told.
 const SWALLOWS_LEAST: f64 = 3.0;
-/// With fewer runs of equal weight, how much runs differ is not taken from them.
-const CLUSTERS_LEAST: f64 = 3.0;
-/// The most that an interval reaches up or down, as a logarithm.
-const WIDTH_MOST: f64 = 3.0;
-/// What a hand's jitter and misses may shift a rate by, relative, one standard deviation: jitter
-/// alone 1 to 2 % over ten sucks (worked out from 30 to 60 ms a tap).
-const RATE_HAND: f64 = 0.02;
+/// A hand's unsteadiness at one end of a run, in milliseconds, one standard deviation: 30 to 60
+/// (Repp 2005, from memory).
+const JITTER_MS: f64 = 45.0;
+/// What jitter and odd gaps may shift a mean rate by, relative, one standard deviation. Common
+/// practice.
+const RATE_MODEL: f64 = 0.002;
+/// How far the count of sucks that gaps hide may be off, as a share of it, one standard deviation:
+/// gaps follow no normal distribution. Common practice.
+const HIDDEN_MODEL: f64 = 0.04;
+/// How far the rate of a phase in one feed wanders from the baby's way, relative, one standard
+/// deviation. Common practice.
+const RATE_WANDERS: f64 = 0.023;
 /// Share of swallows that a hand misses over and above the share of sucks that it misses (which
 /// gaps tell): 5 to 20 % against 0 to 15 % (common practice, no published figure).
-const SWALLOWS_MISSED_MORE: f64 = 0.04;
-/// How far that may be off, one standard deviation.
-const SWALLOWS_MISSED_SPREAD: f64 = 0.035;
+const SWALLOWS_MISSED_MORE: f64 = 0.045;
+/// How far that may be off, one standard deviation: two of them below is a hand that misses no
+/// more of one than of the other.
+const SWALLOWS_MISSED_SPREAD: f64 = 0.0225;
 
-/// A total of some quantity and of what it is per, run by run.
-#[derive(Debug, Clone, Default)]
-struct Clusters {
-    runs: Vec<(f64, f64)>,
-}
+/// A total of some quantity and of what it is per, run by run, for each phase.
+type Strata = [Vec<(f64, f64)>; PHASES];
 
-/// A ratio of two totals.
+/// What an interval is for.
 #[derive(Debug, Clone, Copy)]
-struct Ratio {
-    value: f64,
-    /// The variance of its logarithm.
-    variance: f64,
-    /// Student's degrees of freedom.
-    freedom: f64,
+enum Meant {
+    /// The baby's way, of which the runs are a sample.
+    Way,
+    /// What it did, of which this share was not seen.
+    Done { unseen: f64 },
 }
 
-impl Clusters {
-    fn new(runs: usize) -> Self {
+impl Meant {
+    /// The variance that comes from how runs and phases differ.
+    fn sampled(self, ratio: &Ratio) -> f64 {
+        match self {
+            Self::Way => ratio.between,
+            // Of what was not seen, each run is as good as one that was, and all of it may lie in
+            // one phase.
+            Self::Done { unseen } => unseen * ratio.between + unseen * unseen * ratio.strata,
+        }
+    }
+
+    const fn is_done(self) -> bool {
+        matches!(self, Self::Done { .. })
+    }
+}
+
+fn totals(strata: &[Vec<(f64, f64)>]) -> (f64, f64) {
+    strata
+        .iter()
+        .flatten()
+        .fold((0.0, 0.0), |sum, it| (sum.0 + it.0, sum.1 + it.1))
+}
+
+/// What the sucks of a feed add up to.
+struct Totals {
+    /// Milliseconds of gaps within runs, and the sucks that they span.
+    gaps: Strata,
+    /// The variance of these sucks.
+    spans: f64,
+    /// Sucks with a swallow, and sucks.
+    swallows: Strata,
+}
+
+impl Totals {
+    fn of(sucks: &[Suck], smoothed: &Smoothed, rest_ms: u64) -> Self {
+        let new_run = |suck: &Suck| suck.before.ms().is_none_or(|ms| rest_ms < ms);
+        let runs = sucks.iter().filter(|suck| new_run(suck)).count().max(1);
+        let mut gaps: Strata = std::array::from_fn(|_| vec![(0.0, 0.0); runs]);
+        let mut swallows = gaps.clone();
+        let mut variance = 0.0;
+        let mut run = 0;
+        for (index, suck) in sucks.iter().enumerate() {
+            if 0 < index && new_run(suck) {
+                run += 1;
+            }
+            let swallow = f64::from(suck.swallows.min(1));
+            let spans = smoothed.spans[index];
+            let gap_ms = match suck.before {
+                Before::Gap(ms) if ms <= rest_ms => ms as f64,
+                _ => 0.0,
+            };
+            variance += spans.known * spans.variance;
+            for (phase, share) in smoothed.phases[index].iter().enumerate() {
+                let swallows = &mut swallows[phase][run];
+                *swallows = (swallows.0 + share * swallow, swallows.1 + share);
+                let known = share * spans.known;
+                let gaps = &mut gaps[phase][run];
+                *gaps = (gaps.0 + known * gap_ms, gaps.1 + known * spans.sucks);
+            }
+        }
         Self {
-            runs: vec![(0.0, 0.0); runs],
+            gaps,
+            spans: variance,
+            swallows,
         }
     }
 
-    fn add(&mut self, run: usize, top: f64, bottom: f64) {
-        self.runs[run].0 += top;
-        self.runs[run].1 += bottom;
+    /// The share of sucks missed. Gaps tell of those within a run alone: of the share missed, as
+    /// far as a run goes on.
+    fn missed(&self, own: &Own) -> f64 {
+        let ends = self.swallows[0].len() as f64 / totals(&self.swallows).1.max(1.0);
+        let goes_on = (1.0 - ends) * (1.0 - own.missed) + own.missed;
+        (own.missed / goes_on).min(0.5)
     }
 
-    fn totals(&self) -> (f64, f64) {
-        self.runs.iter().fold((0.0, 0.0), |(top, bottom), run| {
-            (top + run.0, bottom + run.1)
-        })
-    }
-
-    /// The ratio of the totals of some strata together. `alone` is the variance for one item where
-    /// there are too few runs to tell.
-    fn ratio(strata: &[Self], alone: f64) -> Option<Ratio> {
-        let (mut top, mut bottom) = (0.0, 0.0);
-        let runs = strata.first()?.runs.len();
-        let (mut residuals, mut sizes) = (vec![0.0; runs], vec![0.0; runs]);
-        for stratum in strata {
-            let (its_top, its_bottom) = stratum.totals();
-            if its_bottom <= 0.0 {
-                continue;
-            }
-            let ratio = its_top / its_bottom;
-            for (run, (run_top, run_bottom)) in stratum.runs.iter().enumerate() {
-                residuals[run] += run_top - ratio * run_bottom;
-                sizes[run] += run_bottom;
-            }
-            top += its_top;
-            bottom += its_bottom;
-        }
-        if top <= 0.0 || bottom <= 0.0 {
+    fn sucks_per_min(&self, phases: Range<usize>, own: &Own, meant: Meant) -> Option<Rate> {
+        let gaps = &self.gaps[phases];
+        let (all_ms, spans) = totals(gaps);
+        if spans < GAPS_LEAST {
             return None;
         }
-        // How many runs of equal size would weigh as much.
-        let clusters = bottom * bottom / sizes.iter().map(|size| size * size).sum::<f64>();
-        let (variance, freedom) = if clusters < CLUSTERS_LEAST {
-            (2.0 * alone, CLUSTERS_LEAST)
+        let ratio = ratio(gaps, GAP_SPREAD * GAP_SPREAD / spans)?;
+        let value = 60_000.0 / ratio.value;
+        let known = if meant.is_done() {
+            let runs = (0..gaps[0].len())
+                .filter(|run| gaps.iter().any(|it| 0.0 < it[*run].1))
+                .count();
+            RATE_MODEL.powi(2)
+                + (HIDDEN_MODEL * own.missed).powi(2)
+                + 2.0 * runs as f64 * (JITTER_MS / all_ms).powi(2)
+                + self.spans / (spans * spans)
         } else {
-            let squares: f64 = residuals.iter().map(|it| it * it).sum();
-            let between = squares / (top * top) * clusters / (clusters - 1.0);
-            // Few runs can agree by chance.
-            (between.max(0.5 * alone), clusters - 1.0)
+            RATE_WANDERS.powi(2)
         };
-        Some(Ratio {
-            value: top / bottom,
-            variance,
-            freedom,
+        let sampled = (meant.sampled(&ratio), ratio.freedom);
+        Some(interval(value, value, sampled, known))
+    }
+
+    fn sucks_per_swallow(&self, phases: Range<usize>, own: &Own, meant: Meant) -> Option<Rate> {
+        let swallows = &self.swallows[phases];
+        let (count, sucks) = totals(swallows);
+        if count < SWALLOWS_LEAST {
+            return None;
+        }
+        // What chance alone gives.
+        let share = count / sucks;
+        let alone = (1.0 - share).max(0.05) / count;
+        let ratio = ratio(swallows, alone)?;
+        let value = 1.0 / ratio.value;
+        let missed_sucks = self.missed(own);
+        let missed = (missed_sucks + SWALLOWS_MISSED_MORE).min(0.5);
+        let heard = 1.0 - missed;
+        let mut known = (SWALLOWS_MISSED_SPREAD / heard).powi(2);
+        if meant.is_done() {
+            // Which swallows were missed is chance, and so is which sucks were, and how many swallows
+            // went with them.
+            known += (missed + missed_sucks * (heard - share).max(0.0)) / count;
+        }
+        let sampled = (meant.sampled(&ratio), ratio.freedom);
+        let told = interval(value, value * heard, sampled, known);
+        Some(Rate {
+            low: told.low.max(1.0).min(value),
+            ..told
         })
     }
 }
 
-/// An interval about the logarithm of `centre`, stretched to hold `value`.
-fn rate(value: f64, centre: f64, variance: f64, freedom: f64) -> Rate {
-    let width = (student_95(freedom) * variance.sqrt())
-        .min(WIDTH_MOST)
-        .exp();
-    Rate {
-        value,
-        low: (centre / width).min(value),
-        high: (centre * width).max(value),
+fn rates(totals: &Totals, phase: Option<usize>, own: &Own, meant: Meant) -> PhaseRates {
+    let range = phase.map_or(0..PHASES, |it| it..it + 1);
+    PhaseRates {
+        phase: phase.map(phase_of),
+        sucks_per_min: totals.sucks_per_min(range.clone(), own, meant),
+        sucks_per_swallow: totals.sucks_per_swallow(range, own, meant),
     }
 }
 
-fn sucks_per_min(gaps: &[Clusters]) -> Option<Rate> {
-    let count: f64 = gaps.iter().map(|it| it.totals().1).sum();
-    if count < GAPS_LEAST {
-        return None;
-    }
-    let ratio = Clusters::ratio(gaps, GAP_SPREAD * GAP_SPREAD / count)?;
-    let value = 60_000.0 / ratio.value;
-    let variance = ratio.variance + RATE_HAND * RATE_HAND;
-    Some(rate(value, value, variance, ratio.freedom))
-}
-
-fn sucks_per_swallow(swallows: &[Clusters], own: &Own) -> Option<Rate> {
-    let (count, sucks) = swallows
-        .iter()
-        .map(Clusters::totals)
-        .fold((0.0, 0.0), |sum, it| (sum.0 + it.0, sum.1 + it.1));
-    if count < SWALLOWS_LEAST {
-        return None;
-    }
-    // What chance alone gives.
-    let alone = (1.0 - count / sucks).max(0.05) / count;
-    let ratio = Clusters::ratio(swallows, alone)?;
-    let value = 1.0 / ratio.value;
-    let heard = 1.0 - (own.missed + SWALLOWS_MISSED_MORE).min(0.5);
-    let variance = ratio.variance + (SWALLOWS_MISSED_SPREAD / heard).powi(2);
-    let told = rate(value, value * heard, variance, ratio.freedom);
-    Some(Rate {
-        low: told.low.max(1.0).min(value),
-        ..told
-    })
-}
-
-/// The rates of each sucking phase that occurs, then of the whole feed.
+/// The rates of each sucking phase that occurs, as the baby's way; then of the whole feed, as what
+/// it did, where this share of its time was not seen.
 pub(super) fn of(
     sucks: &[Suck],
     smoothed: &Smoothed,
     labels: &[Phase],
     rest_ms: u64,
+    unseen: f64,
 ) -> Vec<PhaseRates> {
-    let new_run = |suck: &Suck| suck.before.ms().is_none_or(|ms| rest_ms < ms);
-    let runs = sucks.iter().filter(|suck| new_run(suck)).count().max(1);
-    let mut gaps: [Clusters; PHASES] = std::array::from_fn(|_| Clusters::new(runs));
-    let mut swallows = gaps.clone();
-    let mut run = 0;
-    for (index, suck) in sucks.iter().enumerate() {
-        if 0 < index && new_run(suck) {
-            run += 1;
-        }
-        let swallow = f64::from(suck.swallows.min(1));
-        for (phase, share) in smoothed.phases[index].iter().enumerate() {
-            swallows[phase].add(run, share * swallow, *share);
-            if let Before::Gap(ms) = suck.before
-                && ms <= rest_ms
-            {
-                gaps[phase].add(run, share * ms as f64, share * smoothed.spans[index]);
-            }
-        }
-    }
-    let mut rates: Vec<PhaseRates> = (0..PHASES)
+    let totals = Totals::of(sucks, smoothed, rest_ms);
+    let of = |phase, meant| rates(&totals, phase, &smoothed.own, meant);
+    let mut all: Vec<PhaseRates> = (0..PHASES)
         .filter(|index| labels.contains(&phase_of(*index)))
-        .map(|index| PhaseRates {
-            phase: Some(phase_of(index)),
-            sucks_per_min: sucks_per_min(&gaps[index..=index]),
-            sucks_per_swallow: sucks_per_swallow(&swallows[index..=index], &smoothed.own),
-        })
+        .map(|index| of(Some(index), Meant::Way))
         .collect();
-    rates.push(PhaseRates {
-        phase: None,
-        sucks_per_min: sucks_per_min(&gaps),
-        sucks_per_swallow: sucks_per_swallow(&swallows, &smoothed.own),
-    });
-    rates
+    all.push(of(None, Meant::Done { unseen }));
+    all
+}
+
+/// The rates of all these sucks together, as the baby's way.
+pub(super) fn way(sucks: &[Suck], smoothed: &Smoothed, rest_ms: u64) -> PhaseRates {
+    let totals = Totals::of(sucks, smoothed, rest_ms);
+    rates(&totals, None, &smoothed.own, Meant::Way)
 }

@@ -15,7 +15,7 @@ use super::own::Own;
 use super::parameter::{PHASES, REST_MS_CEILING};
 use super::pass::{self, Hidden};
 use super::suck::{Suck, Sucks};
-use super::summary::{Computed, Phase, Summary};
+use super::summary::{Computed, Phase, PhaseRates, Summary};
 use super::watch::Before;
 use super::{boundary, doubt, rate, tile};
 use crate::record::{At, BoundaryMoved, Tap};
@@ -69,10 +69,21 @@ pub(super) struct Smoothed {
     pub(super) own: Own,
     /// The probability of each phase, for each suck.
     pub(super) phases: Vec<[f64; PHASES]>,
-    /// Sucks that each gap within a run spans, expected; zero where there is no such gap.
-    pub(super) spans: Vec<f64>,
+    /// What each gap within a run tells of the rate; nothing where there is no such gap.
+    pub(super) spans: Vec<Spans>,
     /// The share of sucks whose phase is another on the most probable course of the whole feed.
     pub(super) off_course: f64,
+}
+
+/// The sucks that a gap within a run spans.
+#[derive(Debug, Clone, Copy, Default)]
+pub(super) struct Spans {
+    /// How probable it is that it fits a number of sucks at all.
+    pub(super) known: f64,
+    /// If it does, how many, expected.
+    pub(super) sucks: f64,
+    /// Their variance.
+    pub(super) variance: f64,
 }
 
 /// Sucks as a row of items with hidden stages, given the feed's numbers.
@@ -189,10 +200,14 @@ fn smooth(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> Smoothed {
         .iter()
         .zip(&phases)
         .map(|(suck, phases)| {
-            gaps.class(suck.before).map_or(0.0, |class| {
-                let fits = gaps.fits[class].iter();
-                fits.zip(phases).map(|(fit, share)| share * fit.sucks).sum()
-            })
+            let fits = gaps.class(suck.before).map(|class| &gaps.fits[class]);
+            let mut spans = Spans::default();
+            for (fit, share) in fits.into_iter().flatten().zip(phases) {
+                spans.known += share * fit.known;
+                spans.sucks += share * fit.spans.0;
+                spans.variance += share * fit.spans.1;
+            }
+            spans
         })
         .collect();
     let off_course = off_course(&blocks, &own, &phases);
@@ -253,7 +268,10 @@ pub(super) fn summary(
         }
     });
     let tiles = tile::of(taps, &sucks, &labels, &smoothed, rest_ms);
-    let rates = rate::of(&sucks.sucks, &smoothed, &labels, rest_ms);
+    let totals = &tiles.totals_ms;
+    let on_ms = tiles.watched_ms - totals.off + totals.unwatched;
+    let unseen = totals.unwatched as f64 / on_ms.max(1) as f64;
+    let rates = rate::of(&sucks.sucks, &smoothed, &labels, rest_ms, unseen);
     let mut summary = Summary {
         sucks: sucks.of_tap.len() as u32,
         swallows: taps.iter().filter(|tap| tap.what.is_swallow()).count() as u32,
@@ -263,4 +281,10 @@ pub(super) fn summary(
     };
     summary.doubts = doubt::of(&summary, &sucks, &smoothed, unresolved, out_of_order);
     summary
+}
+
+/// How the baby sucks over all of these taps, whatever the phases.
+pub(super) fn way(taps: &[Tap], numbers: &Numbers, rest_ms: u64) -> PhaseRates {
+    let sucks = Sucks::of(taps).sucks;
+    rate::way(&sucks, &smooth(&sucks, numbers, rest_ms), rest_ms)
 }

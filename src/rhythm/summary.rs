@@ -60,7 +60,10 @@ pub struct Interval {
     pub high: f64,
 }
 
-/// A value and its 95 % interval.
+/// A value and its 95 % interval. What the interval is for:
+/// - of a phase, the baby's way of sucking in it, of which the runs seen are a sample;
+/// - of the whole feed, what the baby did from the first tap to the last while on the breast, the
+///   time that nobody watched included.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct Rate {
     /// The estimate.
