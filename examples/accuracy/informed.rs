@@ -2,21 +2,18 @@
 //! simulator drew this feed from: the baby's own rates and swallowing, its runs and rests, how
 //! long phases last on average, and the hand's noise. It is not told what happened when.
 
-use feedside::practice::{Baby, Hand, Profile, Simulated, Sucking, TruthPhase};
+use feedside::practice::{Simulated, Sucking};
 use feedside::record::{At, TapWhat};
 use feedside::rhythm::{DOUBLED_MS, Hidden, Phase, posterior};
+
+use crate::told::{Feed, Told};
 
 /// Stages of the quick sucks at the start, of a flow, between flows, and of flutter.
 const STAGES: [usize; 4] = [5, 6, 1, 1];
 const ALL: usize = STAGES[0] + STAGES[1] + STAGES[2] + STAGES[3];
 type States = [f64; ALL];
 
-/// The simulator's spreads: of a gap, of a run's rate, and of rests.
-const GAP_SPREAD: f64 = 0.11;
-const RUN_SPREAD: f64 = 0.05;
-const REST_SPREAD: f64 = 0.5;
-/// Rests lengthen by half through a feed: on average by a quarter.
-const REST_LONGER: f64 = 1.25;
+/// A gap shorter than this is no rest, in milliseconds.
 const REST_MS_LEAST: f64 = 1_800.0;
 
 struct Suck {
@@ -28,11 +25,8 @@ struct Suck {
 
 struct Informed<'a> {
     sucks: &'a [Suck],
-    own: [Sucking; 3],
-    hand: Hand,
+    told: &'a Told,
     stay_ms: States,
-    /// Flutter sets in from here on, on average after so long.
-    flutter_ms: (f64, f64),
 }
 
 /// The phase of a stage, as an index into what the baby does.
@@ -48,11 +42,15 @@ const fn phase(state: usize) -> usize {
     }
 }
 
-/// Where a stage leads.
+/// The last stage of quick sucks, and where flow begins.
+const QUICK_LAST: usize = ALL - 2;
+const FLOW: usize = STAGES[0];
+
+/// Where a stage leads; the last ones of quick sucks lead to flutter as well.
 const fn next(state: usize) -> usize {
     match state {
         state if state + 1 == ALL => state,
-        state if state + 2 == ALL => STAGES[0],
+        QUICK_LAST => FLOW,
         state => state + 1,
     }
 }
@@ -66,27 +64,35 @@ impl Informed<'_> {
     fn gap(&self, of: &Sucking, gap_ms: f64) -> f64 {
         let mean = 60_000.0 / of.sucks_per_min;
         let goes_on = 1.0 - 1.0 / of.run_sucks;
-        let (mut fit, mut share) = (1e-9, 1.0 - self.hand.missed_suck);
+        let (mut fit, mut share) = (1e-9, 1.0 - self.told.hand.missed_suck);
         for count in 1..=6 {
             let spans = f64::from(count);
-            let spread = (spans * (GAP_SPREAD * mean).powi(2)
-                + (RUN_SPREAD * mean * spans).powi(2)
-                + 2.0 * self.hand.jitter_ms.powi(2))
+            let spread = (spans * (self.told.gap_spread * mean).powi(2)
+                + (self.told.rate_spread * mean * spans).powi(2)
+                + 2.0 * self.told.hand.jitter_ms.powi(2))
             .sqrt();
             fit += share * goes_on.powi(count) * normal(gap_ms - spans * mean, spread);
-            share *= self.hand.missed_suck;
+            share *= self.told.hand.missed_suck;
         }
         if REST_MS_LEAST <= gap_ms {
-            let away = (gap_ms / (of.rest_ms * REST_LONGER)).ln();
-            fit += normal(away, REST_SPREAD) / gap_ms / of.run_sucks;
+            let away = (gap_ms / of.rest_ms).ln();
+            fit += normal(away, self.told.rest_spread) / gap_ms / of.run_sucks;
         }
         fit * 1_000.0
     }
 
     fn gaps(&self, to: usize) -> States {
         match self.sucks[to].gap_ms {
-            Some(ms) => std::array::from_fn(|at| self.gap(&self.own[phase(at)], ms)),
+            Some(ms) => std::array::from_fn(|at| self.gap(&self.told.own[phase(at)], ms)),
             None => [1.0; ALL],
+        }
+    }
+
+    fn again(&self, state: usize) -> f64 {
+        match state {
+            QUICK_LAST => self.told.again,
+            state if state + 1 == FLOW => 1.0 - self.told.none,
+            _ => 1.0,
         }
     }
 
@@ -96,7 +102,7 @@ impl Informed<'_> {
         let ms = suck.gap_ms.unwrap_or(suck.broken_ms);
         let count = (ms / 3_000.0).ceil().clamp(1.0, 60.0);
         let step_ms = ms / count;
-        let (from_ms, mean_ms) = self.flutter_ms;
+        let (from_ms, mean_ms) = self.told.flutter_ms;
         let flutter = if from_ms < suck.at.as_ms() as f64 {
             1.0 - (-step_ms / mean_ms).exp()
         } else {
@@ -125,7 +131,9 @@ impl Hidden<ALL> for Informed<'_> {
             *states = [0.0; ALL];
             for (at, weight) in before.iter().enumerate() {
                 let gone = 1.0 - (-step_ms / self.stay_ms[at]).exp();
-                states[next(at)] += weight * gone;
+                let again = self.again(at);
+                states[next(at)] += weight * gone * again;
+                states[ALL - 1] += weight * gone * (1.0 - again);
                 states[at] += weight * (1.0 - gone) * (1.0 - flutter);
                 states[ALL - 1] += weight * (1.0 - gone) * flutter;
             }
@@ -138,7 +146,8 @@ impl Hidden<ALL> for Informed<'_> {
             let after = *weights;
             *weights = std::array::from_fn(|at| {
                 let gone = 1.0 - (-step_ms / self.stay_ms[at]).exp();
-                gone * after[next(at)]
+                let again = self.again(at);
+                gone * (again * after[next(at)] + (1.0 - again) * after[ALL - 1])
                     + (1.0 - gone) * ((1.0 - flutter) * after[at] + flutter * after[ALL - 1])
             });
         }
@@ -152,8 +161,8 @@ impl Hidden<ALL> for Informed<'_> {
     }
 
     fn fit(&self, at: usize) -> (States, f64) {
-        let heard = self.own.map(|it| {
-            let share = ((1.0 - self.hand.missed_swallow) / it.sucks_per_swallow).min(0.98);
+        let heard = self.told.own.map(|it| {
+            let share = ((1.0 - self.told.hand.missed_swallow) / it.sucks_per_swallow).min(0.98);
             if self.sucks[at].swallow {
                 share
             } else {
@@ -190,40 +199,19 @@ fn sucks(feed: &Simulated) -> Vec<Suck> {
 }
 
 /// The times of sucks, doubled ones once, each with its most probable phase.
-pub fn phases(baby: Baby, hand: Hand, feed: &Simulated, length_ms: f64) -> Vec<(At, Phase)> {
-    let profile: Profile = baby.profile();
-    let kinds = [TruthPhase::Quick, TruthPhase::Flow, TruthPhase::Flutter];
-    let own = [profile.quick, profile.flow, profile.flutter];
-    let own = std::array::from_fn(|at| {
-        let way = feed.truth.ways.iter().find(|it| it.0 == kinds[at]);
-        way.map_or(own[at], |(_, way)| Sucking {
-            sucks_per_min: way.sucks_per_min,
-            sucks_per_swallow: way.sucks_per_swallow,
-            ..own[at]
-        })
-    });
-    let (from, to) = profile.flutter_from;
-    let flow_ms = f64::midpoint(profile.ejection_ms.0, profile.ejection_ms.1);
-    let flutter_ms = length_ms * f64::midpoint(from, to);
-    let count = (profile.ejections * length_ms / 960_000.0).max(1.0);
-    let between_ms = (flutter_ms / count - flow_ms).max(20_000.0);
-    let first_ms = profile.first_ejection_ms * 1.1;
+pub fn phases(feed: &Feed) -> Vec<(At, Phase)> {
+    let told = &feed.told;
     let stay_ms = std::array::from_fn(|at| match phase(at) {
-        1 => flow_ms / STAGES[1] as f64,
+        1 => told.flow_ms / STAGES[1] as f64,
         2 => 1e9,
-        _ if at < STAGES[0] => first_ms / STAGES[0] as f64,
-        _ => between_ms * 1.5,
+        _ if at < STAGES[0] => told.first_ms / STAGES[0] as f64,
+        _ => told.between_ms,
     });
-    let sucks = sucks(feed);
+    let sucks = sucks(&feed.simulated);
     let model = Informed {
         sucks: &sucks,
-        own,
-        hand,
+        told,
         stay_ms,
-        flutter_ms: (
-            length_ms * from * 0.8,
-            length_ms * (0.5 * (to - from) + 0.25),
-        ),
     };
     let mut phases: Vec<(At, Phase)> = sucks.iter().map(|it| (it.at, Phase::Quick)).collect();
     posterior(&model, &mut Vec::new(), |at, states| {
