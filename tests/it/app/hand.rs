@@ -19,7 +19,7 @@ const MARGIN_PX: f32 = 4.0;
 /// The toolkit takes 180 ms to scroll.
 const SCROLLED: Duration = Duration::from_millis(400);
 /// How often a page is turned in search of something, and by how much of the window's height.
-const TURNS: usize = 12;
+const TURNS: usize = 20;
 const TURN_SHARE: f32 = 0.4;
 
 /// The hand, before a tablet of this size.
