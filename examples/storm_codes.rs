@@ -4,7 +4,7 @@
 //! Valid texts, pieces, sealed, signed and packed bytes, CBOR and squeezed bytes are changed by a
 //! seeded hand (bits, bytes, digits, cuts, doublings, splices, huge lengths; checks put right
 //! again so that the change gets past them) and given to the step that reads them. Ends at once at a
-//! panic, after more than a second for one of them, or above 64 MB; prints how many runs each step
+//! panic, after more than a second for one of them (twice), or above 64 MB; prints how many runs each step
 //! had, the slowest of them, and the peak of memory.
 
 #![allow(missing_docs, clippy::unwrap_used)]
@@ -171,34 +171,41 @@ fn main() {
             _ => hand.of(&samples.squeezed).clone(),
         };
         hand.change(&mut bytes, step == 0);
-        let started = Instant::now();
-        let well = match step {
-            0 => {
-                let text = String::from_utf8_lossy(&bytes);
-                collector.offer_all(&text).len() == 1
-            }
-            1 => {
-                if 13 <= bytes.len() && run % 2 == 0 {
-                    let check = pieces::crc(&[&bytes[..9], &bytes[13..]]);
-                    bytes[9..13].copy_from_slice(&check.to_be_bytes());
+        if step == 1 && 13 <= bytes.len() && run % 2 == 0 {
+            let check = pieces::crc(&[&bytes[..9], &bytes[13..]]);
+            bytes[9..13].copy_from_slice(&check.to_be_bytes());
+        }
+        let mut read = || {
+            let started = Instant::now();
+            let well = match step {
+                0 => {
+                    let text = String::from_utf8_lossy(&bytes);
+                    collector.offer_all(&text).len() == 1
                 }
-                let name = bytes.get(5).copied().unwrap_or(1);
-                if run % 64 == 0 {
-                    collector.offer(&digits::wrap(name, &bytes));
+                1 => {
+                    let name = bytes.get(5).copied().unwrap_or(1);
+                    if run % 64 == 0 {
+                        collector.offer(&digits::wrap(name, &bytes));
+                    }
+                    pieces::Piece::of_bytes(&bytes, name).is_ok()
                 }
-                pieces::Piece::of_bytes(&bytes, name).is_ok()
-            }
-            2 => open(&bytes, &desks, &known).is_ok(),
-            3 => {
-                let kid = desks[0].public().kid();
-                sign::lengthen(&bytes).is_ok() & sign::verify(&bytes, &known, &kid).is_ok()
-            }
-            4 => deflate::inflate(&bytes).is_ok(),
-            5 => cbor::from_bytes(&bytes).is_ok(),
-            6 => cbor::from_bytes(&bytes).is_ok_and(|item| wire::of_wire(item).is_ok()),
-            _ => coding::unpack(&[&[coding::SQUEEZED], bytes.as_slice()].concat()).is_ok(),
+                2 => open(&bytes, &desks, &known).is_ok(),
+                3 => {
+                    let kid = desks[0].public().kid();
+                    sign::lengthen(&bytes).is_ok() & sign::verify(&bytes, &known, &kid).is_ok()
+                }
+                4 => deflate::inflate(&bytes).is_ok(),
+                5 => cbor::from_bytes(&bytes).is_ok(),
+                6 => cbor::from_bytes(&bytes).is_ok_and(|item| wire::of_wire(item).is_ok()),
+                _ => coding::unpack(&[&[coding::SQUEEZED], bytes.as_slice()].concat()).is_ok(),
+            };
+            (well, started.elapsed())
         };
-        let took = started.elapsed();
+        let (well, mut took) = read();
+        if SECOND < took {
+            // On a busy machine another program may have had the second.
+            took = took.min(read().1);
+        }
         let name = STEPS[step].0;
         assert!(took <= SECOND, "run {run}, {name}: {took:?} for {bytes:?}");
         if run % 1024 == 0 {
