@@ -19,7 +19,7 @@ pub const ITEMS_MOST: usize = 200_000;
 /// laid out in the plain coding.
 pub const DECISIONS: usize = 100_000;
 /// See [`DECISIONS`].
-pub const DECISIONS_A_BYTE: usize = 400;
+pub const DECISIONS_A_BYTE: usize = 200;
 /// See [`DECISIONS`].
 pub const DECISIONS_MOST: usize = 2_000_000;
 /// The most entries of one journal.

@@ -86,7 +86,7 @@ fn more_than_a_record_may_hold_is_refused_on_both_ways() {
 
 /// A few bytes that stood for a list of endless zeros kept a reader busy for seconds. A list of
 /// so many zeros takes ten decisions each and hardly any bytes; a reader takes 100,000 decisions
-/// and 400 a byte.
+/// and 200 a byte.
 #[test]
 fn what_a_few_bytes_may_stand_for_is_bounded_on_both_ways() {
     let zeros = |count| squeeze::squeeze(&Item::List(vec![Item::Int(0); count]));
