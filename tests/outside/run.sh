@@ -35,6 +35,9 @@ rm -rf "$rehearsal"
 echo "== codes"
 "$python" "$here/read_codes.py" "$rehearsal/codes" --texts "$work/codes.txt"
 
+echo "== codes, small, turned, pale and with a glare"
+"$python" "$here/poor_codes.py" "$rehearsal/codes"
+
 echo "== the desk, once more"
 "$python" "$here/listen_again.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
 
