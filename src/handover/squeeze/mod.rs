@@ -71,14 +71,14 @@ pub fn squeeze(item: &Item) -> Result<Vec<u8>, HandoverError> {
 ///
 /// # Errors
 /// [`HandoverError::CannotUnpack`] for damaged or cut input and for bytes after the end;
-/// [`HandoverError::TooLarge`] for what would be larger than a record may be;
+/// [`HandoverError::TooLarge`] for what would be larger than a record may be, or than so few bytes
+/// may stand for;
 /// [`HandoverError::NotReadable`] for values that no record has.
 pub fn unsqueeze(bytes: &[u8]) -> Result<Item, HandoverError> {
     let (item, ..) = with_primed(|model| Walk::new(model, Reader::new(bytes)).whole(None))?;
-    if squeeze(&item)? == bytes {
-        Ok(item)
-    } else {
-        Err(HandoverError::CannotUnpack)
+    match squeeze(&item) {
+        Ok(same) if same == bytes => Ok(item),
+        _ => Err(HandoverError::CannotUnpack),
     }
 }
 
