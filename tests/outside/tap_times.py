@@ -140,7 +140,7 @@ def long_tapping(app, minutes):
     ticks, began = app.ticks(), time.monotonic()
     memory = [app.kilobytes()]
     for _ in range(minutes):
-        xdotool_long = subprocess.Popen(["xdotool", "key", "--delay", "125", *["f", "j"] * 120])
+        xdotool_long = subprocess.Popen(["xdotool", "key", "--delay", "250", *["f", "j"] * 120])
         xdotool_long.wait()
         memory.append(app.kilobytes())
     seconds = time.monotonic() - began
