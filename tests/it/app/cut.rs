@@ -9,6 +9,7 @@ use i_slint_core::items::{
     BasicBorderRectangle, BorderRectangle, Clip, ComplexText, Flickable, Orientation, Rectangle,
     SimpleText, TextHorizontalAlignment, TextOverflow, TextVerticalAlignment, TextWrap,
 };
+use i_slint_core::layout::LayoutInfo;
 use i_slint_core::lengths::{LogicalPoint, LogicalRect, LogicalSize};
 use i_slint_core::window::WindowInner;
 
@@ -80,18 +81,11 @@ fn written_of(item: &ItemRc) -> Option<(String, LogicalRect)> {
     if text.trim().is_empty() || is_hidden(item) {
         return None;
     }
-    let adapter = item.window_adapter()?;
     let place = absolute(item);
-    let needs = |orientation, across| {
-        let item_ref = item.borrow();
-        item_ref
-            .as_ref()
-            .layout_info(orientation, across, &adapter, item)
-            .preferred
-    };
     let (across, down) = alignment_of(item)?;
-    let width = needs(Orientation::Horizontal, -1.0).min(place.width());
-    let height = needs(Orientation::Vertical, place.width()).min(place.height());
+    let wide = needs(item, Orientation::Horizontal, -1.0)?.preferred;
+    let high = needs(item, Orientation::Vertical, place.width())?.preferred;
+    let (width, height) = (wide.min(place.width()), high.min(place.height()));
     let left = match across {
         TextHorizontalAlignment::Center => (place.width() - width) / 2.0,
         TextHorizontalAlignment::Right | TextHorizontalAlignment::End => place.width() - width,
@@ -134,6 +128,17 @@ fn alignment_of(item: &ItemRc) -> Option<(TextHorizontalAlignment, TextVerticalA
     Some((text.horizontal_alignment(), text.vertical_alignment()))
 }
 
+/// How much room an item needs in one direction, given what it has in the other.
+fn needs(item: &ItemRc, orientation: Orientation, across: f32) -> Option<LayoutInfo> {
+    let adapter = item.window_adapter()?;
+    let item_ref = item.borrow();
+    Some(
+        item_ref
+            .as_ref()
+            .layout_info(orientation, across, &adapter, item),
+    )
+}
+
 /// The text of an item that shows one, and whether it may be as narrow as its longest word.
 fn text_of(item: &ItemRc) -> Option<(String, bool)> {
     if let Some(text) = item.downcast::<ComplexText>() {
@@ -146,24 +151,17 @@ fn text_of(item: &ItemRc) -> Option<(String, bool)> {
 }
 
 fn cut_text(item: &ItemRc, text: &str, may_be_narrow: bool) -> Option<String> {
-    let adapter = item.window_adapter()?;
     if text.trim().is_empty() || is_hidden(item) {
         return None;
     }
     let place = absolute(item);
-    let needs = |orientation, across| {
-        let item_ref = item.borrow();
-        item_ref
-            .as_ref()
-            .layout_info(orientation, across, &adapter, item)
-    };
-    let wide = needs(Orientation::Horizontal, -1.0);
+    let wide = needs(item, Orientation::Horizontal, -1.0)?;
     let width = if may_be_narrow {
         wide.min
     } else {
         wide.preferred
     };
-    let height = needs(Orientation::Vertical, place.width()).preferred;
+    let height = needs(item, Orientation::Vertical, place.width())?.preferred;
     let said = |why: &str| Some(format!("{why}: “{text}” at {place:?}"));
     if place.width() + ROUNDING_PX < width {
         return said(&format!("is cut, needs a width of {width}"));
