@@ -15,10 +15,28 @@ pub(super) struct GapFit {
     pub(super) sucks: f64,
     /// Square of its departure from the mean, relative, for one suck.
     pub(super) square: f64,
+    /// The sucks that it spans if it fits any number of them.
+    pub(super) spans: Spans,
+}
+
+/// The sucks that a gap within a run spans.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub(super) struct Spans {
     /// How probable it is that it fits a number of sucks at all.
     pub(super) known: f64,
-    /// If it does: the sucks that it spans, expected, and their variance.
-    pub(super) spans: (f64, f64),
+    /// If it does, how many, expected.
+    pub(super) sucks: f64,
+    /// Their variance.
+    pub(super) variance: f64,
+}
+
+impl Spans {
+    /// Adds what one phase makes of the gap, by the phase's share.
+    pub(super) fn add(&mut self, of_phase: &Self, share: f64) {
+        self.known += share * of_phase.known;
+        self.sucks += share * of_phase.sucks;
+        self.variance += share * of_phase.variance;
+    }
 }
 
 /// How a gap within a run fits one phase: it spans one suck, or two to four with those between
@@ -55,8 +73,11 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
         fit: (own.rate_weight * all.ln()).exp(),
         sucks: sucks / all,
         square: square / all,
-        known: (all - odd) / all,
-        spans: (spans, (counts_squared / fitting - spans * spans).max(0.0)),
+        spans: Spans {
+            known: (all - odd) / all,
+            sucks: spans,
+            variance: (counts_squared / fitting - spans * spans).max(0.0),
+        },
     }
 }
 

@@ -107,20 +107,13 @@ impl Default for Rhythm {
 
 /// The rhythm of a whole feed: a loop over [`Rhythm::push`].
 pub fn of(taps: &[Tap]) -> Summary {
-    let mut rhythm = Rhythm::new();
-    for tap in taps {
-        rhythm.push(*tap);
-    }
-    rhythm.so_far()
+    Rhythm::after(taps).so_far()
 }
 
 /// How the baby sucks over all of these taps, whatever the phases: for comparing one stretch of a
 /// feed with another. The intervals take the runs seen for a sample of its way; see [`Rate`](super::Rate).
 pub fn way(taps: &[Tap]) -> PhaseRates {
-    let mut rhythm = Rhythm::new();
-    for tap in taps {
-        rhythm.push(*tap);
-    }
+    let rhythm = Rhythm::after(taps);
     let numbers = Numbers::Learnt(rhythm.now.starts());
     super::smooth::way(&rhythm.taps, &numbers, rhythm.now.tempo.rest_ms())
 }
@@ -135,6 +128,15 @@ impl Rhythm {
             boundaries: Vec::new(),
             now: Now::new(),
         }
+    }
+
+    /// A feed after these taps.
+    fn after(taps: &[Tap]) -> Self {
+        let mut rhythm = Self::new();
+        for tap in taps {
+            rhythm.push(*tap);
+        }
+        rhythm
     }
 
     /// Takes the next tap. A tap whose time went back is put where it belongs and doubted; only

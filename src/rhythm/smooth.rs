@@ -8,7 +8,7 @@
 
 use super::block::{Blocks, Parts};
 use super::chain::{self, STAGES, Stages, Steps};
-use super::evidence::{self, GapFit};
+use super::evidence::{self, GapFit, Spans};
 use super::learn::{self, Numbers, Reading};
 use super::live::{index, most, phase};
 use super::own::Own;
@@ -73,17 +73,6 @@ pub(super) struct Smoothed {
     pub(super) spans: Vec<Spans>,
     /// The share of sucks whose phase is another on the most probable course of the whole feed.
     pub(super) off_course: f64,
-}
-
-/// The sucks that a gap within a run spans.
-#[derive(Debug, Clone, Copy, Default)]
-pub(super) struct Spans {
-    /// How probable it is that it fits a number of sucks at all.
-    pub(super) known: f64,
-    /// If it does, how many, expected.
-    pub(super) sucks: f64,
-    /// Their variance.
-    pub(super) variance: f64,
 }
 
 /// Sucks as a row of items with hidden stages, given the feed's numbers.
@@ -203,9 +192,7 @@ fn smooth(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> Smoothed {
             let fits = gaps.class(suck.before).map(|class| &gaps.fits[class]);
             let mut spans = Spans::default();
             for (fit, share) in fits.into_iter().flatten().zip(phases) {
-                spans.known += share * fit.known;
-                spans.sucks += share * fit.spans.0;
-                spans.variance += share * fit.spans.1;
+                spans.add(&fit.spans, *share);
             }
             spans
         })
