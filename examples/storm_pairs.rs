@@ -359,10 +359,10 @@ fn broken(file: &PairFile, now: WallTime, policy: &Policy) -> Option<String> {
 }
 
 fn peak_kb() -> u64 {
-    let status = std::fs::read_to_string("/proc/self/status").unwrap_or_default();
+    let status = std::fs::read_to_string("/proc/self/status").unwrap();
     let line = status.lines().find(|line| line.starts_with("VmHWM"));
-    line.and_then(|line| line.split_whitespace().nth(1)?.parse().ok())
-        .unwrap_or(0)
+    let kb = line.and_then(|line| line.split_whitespace().nth(1));
+    kb.unwrap().parse().unwrap()
 }
 
 fn main() -> Result<(), String> {
