@@ -17,7 +17,7 @@ use i_slint_core::window::WindowInner;
 const ROUNDING_PX: f32 = 1.5;
 
 /// What is told of each text on the window that is cut.
-pub(super) fn cut_texts(window: &slint::Window) -> Vec<String> {
+pub(crate) fn cut_texts(window: &slint::Window) -> Vec<String> {
     let root = ItemRc::new_root(WindowInner::from_pub(window).component());
     let mut cut = Vec::new();
     let _ = root.visit_descendants(|item| {
@@ -30,7 +30,7 @@ pub(super) fn cut_texts(window: &slint::Window) -> Vec<String> {
 }
 
 /// What is told of each page that ends before what is on it.
-pub(super) fn short_pages(window: &slint::Window) -> Vec<String> {
+pub(crate) fn short_pages(window: &slint::Window) -> Vec<String> {
     let root = ItemRc::new_root(WindowInner::from_pub(window).component());
     let mut short = Vec::new();
     let _ = root.visit_descendants(|item| {
@@ -56,7 +56,7 @@ pub(super) fn short_pages(window: &slint::Window) -> Vec<String> {
 const OVERLAP_PX: f32 = 3.0;
 
 /// What is told of each two texts that are written over each other.
-pub(super) fn overlapping_texts(window: &slint::Window) -> Vec<String> {
+pub(crate) fn overlapping_texts(window: &slint::Window) -> Vec<String> {
     let root = ItemRc::new_root(WindowInner::from_pub(window).component());
     let mut written: Vec<(String, LogicalRect)> = Vec::new();
     let mut told = Vec::new();

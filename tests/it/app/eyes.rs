@@ -4,7 +4,6 @@
 //! Sizes: 9 and 10 mm are 57 and 63 pixels at 160 dots an inch, of which a tablet's logical pixel
 //! is one. That fingers need about so much is common practice.
 
-use std::path::{Path, PathBuf};
 use std::sync::LazyLock;
 
 use feedside::app::event::Event;
@@ -14,11 +13,11 @@ use feedside::app::settings;
 use feedside::rehearse::{Eye, RehearseError, Tablet, walk};
 use feedside::words::Lang;
 use i_slint_backend_testing::{AccessibleRole, ElementHandle, ElementQuery, ElementRoot};
-use image::imageops::{self, FilterType};
 use image::{Rgb, RgbImage};
 use slint::ComponentHandle;
 
 use super::cut::{cut_texts, overlapping_texts, short_pages};
+use super::golden::Golden;
 use crate::store::Folder;
 
 /// A ten-inch tablet lying and standing.
@@ -191,56 +190,6 @@ impl Auditor {
     }
 }
 
-/// So much may a pixel's channel differ before the pixel counts, of 255.
-const CHANNEL_MOST: u8 = 24;
-/// So large a share of pixels may count. Common practice for drawn text.
-const SHARE_MOST: f64 = 0.001;
-
-/// Compares each screen with its picture.
-struct Comparer {
-    kept: PathBuf,
-    record: bool,
-    faults: Vec<String>,
-    compared: usize,
-}
-
-impl Comparer {
-    fn compare(&mut self, canvas: &Canvas, tablet: &Tablet, file: &str) {
-        let mut drawn = canvas.draw();
-        if tablet.shell.route() == Route::Handover {
-            blank_pictures(tablet, &mut drawn);
-        }
-        let half = imageops::resize(
-            &drawn,
-            drawn.width() / 2,
-            drawn.height() / 2,
-            FilterType::Triangle,
-        );
-        let path = self.kept.join(file);
-        if self.record {
-            std::fs::create_dir_all(&self.kept).unwrap();
-            half.save(&path).unwrap();
-            return;
-        }
-        self.compared += 1;
-        match image::open(&path).map(|it| it.to_rgb8()) {
-            Ok(kept) if kept.dimensions() == half.dimensions() => {
-                let differing = kept.pixels().zip(half.pixels()).filter(|(one, other)| {
-                    let mut channels = one.0.iter().zip(other.0);
-                    channels.any(|(one, other)| CHANNEL_MOST < one.abs_diff(other))
-                });
-                let share = differing.count() as f64 / f64::from(half.width() * half.height());
-                if SHARE_MOST < share {
-                    self.faults
-                        .push(format!("{file}: {:.2} % differ", share * 100.0));
-                }
-            }
-            Ok(_) => self.faults.push(format!("{file}: of another size")),
-            Err(why) => self.faults.push(format!("{file}: {why}")),
-        }
-    }
-}
-
 /// Takes away the record's code, which changes with everything that is in the record.
 fn blank_pictures(tablet: &Tablet, drawn: &mut RgbImage) {
     for picture in ElementQuery::from_root(tablet.window())
@@ -256,7 +205,18 @@ fn blank_pictures(tablet: &Tablet, drawn: &mut RgbImage) {
     }
 }
 
+/// Compares each screen with its picture.
+struct Comparer(Golden);
+
 impl Comparer {
+    fn compare(&mut self, canvas: &Canvas, tablet: &Tablet, file: &str) {
+        let mut drawn = canvas.draw();
+        if tablet.shell.route() == Route::Handover {
+            blank_pictures(tablet, &mut drawn);
+        }
+        self.0.compare(&drawn, file);
+    }
+
     fn look(&mut self, canvas: &Canvas, tablet: &mut Tablet, name: &str) {
         for night in [false, true] {
             hear(tablet, settings::Event::NightChosen(night));
@@ -286,19 +246,13 @@ impl Eye for Both {
     }
 }
 
-/// What both eyes saw. `FEEDSIDE_RECORD_PICTURES=1` records the pictures anew; then look at each
-/// before keeping it.
+/// What both eyes saw.
 static SEEN: LazyLock<(Auditor, Comparer)> = LazyLock::new(|| {
     let folder = Folder::new("eyes");
     let mut both = Both {
         canvas: Canvas::set_up().unwrap(),
         auditor: Auditor::default(),
-        comparer: Comparer {
-            kept: Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/golden"),
-            record: std::env::var_os("FEEDSIDE_RECORD_PICTURES").is_some(),
-            faults: Vec::new(),
-            compared: 0,
-        },
+        comparer: Comparer(Golden::of("tablet")),
     };
     walk(&folder.file("out"), 3, &mut both).unwrap();
     (both.auditor, both.comparer)
@@ -314,17 +268,7 @@ fn everything_that_can_be_touched_is_named_large_enough_and_apart() {
 
 #[test]
 fn every_screen_looks_as_it_did_when_it_was_looked_at() {
-    let comparer = &SEEN.1;
-    assert!(
-        !comparer.record,
-        "recorded: look at them, then run without recording"
-    );
-    let kept = std::fs::read_dir(&comparer.kept).unwrap().count();
-    assert!(comparer.faults.is_empty(), "{}", comparer.faults.join("\n"));
-    assert_eq!(
-        comparer.compared, kept,
-        "a picture is left over, or lacking"
-    );
+    SEEN.1.0.stand();
 }
 
 /// A key of 70 by 70 at this place.

@@ -4,14 +4,15 @@
 mod bedside;
 mod by_label;
 mod contrast;
-mod cut;
+pub(crate) mod cut;
 mod eyes;
+pub(crate) mod golden;
 mod hand;
 mod looking_closer;
 mod never_lost;
 mod pages;
 mod practice;
-mod tablet;
+pub(crate) mod tablet;
 mod toolkit;
 mod touch;
 mod ward_list;
