@@ -26,6 +26,9 @@ const SCREEN_AREAS: &[&str] = &[
     "settings",
 ];
 
+/// Those that the desk's window reads.
+const CLERK_AREAS: &[&str] = &["clerk"];
+
 /// The language that all others follow.
 const SOURCE: &str = "en";
 
@@ -57,32 +60,50 @@ fn main() {
     }
 
     write(&out.join("ids.rs"), &ids_rs(&source));
-    let shown: Vec<_> = source
-        .iter()
-        .filter(|(_, said)| SCREEN_AREAS.contains(&said.area.as_str()))
-        .filter_map(|(id, said)| Some((id.as_str(), said.plain.as_deref()?)))
-        .collect();
-    write(&out.join("strings.slint"), &strings_slint(&shown));
-    write(&out.join("strings_fill.rs"), &fill_rs(&shown));
+    for (areas, name, of) in [
+        (SCREEN_AREAS, "strings", "Strings"),
+        (CLERK_AREAS, "clerk_strings", "ClerkStrings"),
+    ] {
+        let shown: Vec<_> = source
+            .iter()
+            .filter(|(_, said)| areas.contains(&said.area.as_str()))
+            .filter_map(|(id, said)| Some((id.as_str(), said.plain.as_deref()?)))
+            .collect();
+        write(
+            &out.join(format!("{name}.slint")),
+            &strings_slint(of, &shown),
+        );
+        write(&out.join(format!("{name}_fill.rs")), &fill_rs(of, &shown));
+    }
 
-    #[cfg(feature = "app")]
-    screens(&root, out);
+    #[cfg(any(feature = "app", feature = "window"))]
+    screens(&root, &out);
 }
 
-/// Compiles the screens; `strings.slint` is found in `OUT_DIR`.
-#[cfg(feature = "app")]
-fn screens(root: &Path, out: PathBuf) {
+/// Compiles the screens of the tablet and the desk's window; their words are found in `OUT_DIR`.
+#[cfg(any(feature = "app", feature = "window"))]
+fn screens(root: &Path, out: &Path) {
     println!("cargo:rerun-if-changed=ui");
-    if !root.join("ui/app.slint").exists() {
-        return;
-    }
-    let config = slint_build::CompilerConfiguration::new()
-        .with_include_paths(vec![out])
-        .with_style("fluent".to_owned())
-        // Lets the tests find what is on a screen; a released program does without.
-        .with_debug_info(std::env::var("PROFILE").is_ok_and(|it| it == "debug"));
-    if let Err(error) = slint_build::compile_with_config("ui/app.slint", config) {
-        println!("cargo::error=ui/app.slint: {error}");
+    for (is_wanted, from, to) in [
+        (cfg!(feature = "app"), "ui/app.slint", "app_window.rs"),
+        (
+            cfg!(feature = "window"),
+            "ui/clerk.slint",
+            "clerk_window.rs",
+        ),
+    ] {
+        let path = root.join(from);
+        if !is_wanted || !path.exists() {
+            continue;
+        }
+        let config = slint_build::CompilerConfiguration::new()
+            .with_include_paths(vec![out.to_owned()])
+            .with_style("fluent".to_owned())
+            // Lets the tests find what is on a screen; a released program does without.
+            .with_debug_info(std::env::var("PROFILE").is_ok_and(|it| it == "debug"));
+        if let Err(error) = slint_build::compile_with_output_path(path, out.join(to), config) {
+            println!("cargo::error={from}: {error}");
+        }
     }
 }
 
@@ -191,8 +212,8 @@ fn ids_rs(source: &BTreeMap<String, Said>) -> String {
 }
 
 /// One property for each message; its default is the English text, so that previews read well.
-fn strings_slint(shown: &[(&str, &str)]) -> String {
-    let mut text = String::from("export global Strings {\n");
+fn strings_slint(name: &str, shown: &[(&str, &str)]) -> String {
+    let mut text = format!("export global {name} {{\n");
     for (id, plain) in shown {
         let quoted = plain
             .replace('\\', "\\\\")
@@ -203,11 +224,11 @@ fn strings_slint(shown: &[(&str, &str)]) -> String {
     text + "}\n"
 }
 
-fn fill_rs(shown: &[(&str, &str)]) -> String {
-    let mut text = String::from(
+fn fill_rs(name: &str, shown: &[(&str, &str)]) -> String {
+    let mut text = format!(
         "/// Puts every plain message into the screens, in the language that `word` speaks.\n\
          #[rustfmt::skip]\n\
-         pub fn fill(strings: &ui::Strings, word: &dyn Fn(&str) -> String) {\n",
+         pub fn fill(strings: &ui::{name}, word: &dyn Fn(&str) -> String) {{\n",
     );
     for (id, _) in shown {
         let name = id.replace('-', "_");

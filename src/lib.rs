@@ -24,5 +24,8 @@ pub mod app;
 #[cfg(feature = "desk")]
 pub mod desk;
 
+#[cfg(feature = "window")]
+pub mod clerk;
+
 #[cfg(all(feature = "app", feature = "desk"))]
 pub mod rehearse;

@@ -43,7 +43,7 @@ pub mod ward_policy;
     clippy::restriction
 )]
 pub mod ui {
-    slint::include_modules!();
+    include!(concat!(env!("OUT_DIR"), "/app_window.rs"));
 }
 
 /// The generated join from messages to the screens' words.

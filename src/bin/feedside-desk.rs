@@ -16,6 +16,10 @@ fn main() -> ExitCode {
             getrandom::fill(&mut bytes).ok().map(|()| bytes)
         },
         variable: &|name| std::env::var_os(name),
+        #[cfg(feature = "window")]
+        window: Some(&feedside::clerk::start::run),
+        #[cfg(not(feature = "window"))]
+        window: None,
     };
     ExitCode::from(run(std::env::args_os(), &mut world))
 }

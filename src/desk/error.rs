@@ -93,6 +93,12 @@ pub enum DeskError {
     /// No folder for the data is known.
     #[error("no folder for the data")]
     NoFolder,
+    /// This program was made without the window.
+    #[error("no window")]
+    NoWindow,
+    /// There is no display to open the window on.
+    #[error("no display")]
+    NoDisplay,
     /// A serial port cannot be opened, or is none.
     #[error("the serial port cannot be used")]
     NoSerial {
@@ -174,6 +180,8 @@ impl DeskError {
             Self::NoRandom => ("desk-no-random", vec![]),
             Self::NoClock => ("desk-no-clock", vec![]),
             Self::NoFolder => ("desk-no-folder", vec![]),
+            Self::NoWindow => ("desk-no-window", vec![]),
+            Self::NoDisplay => ("desk-no-display", vec![]),
             Self::NoSerial { port } => ("desk-no-serial", vec![("port", port.as_str().into())]),
             Self::NoTestCode => ("desk-no-test-code", vec![]),
             Self::Input => ("desk-input", vec![]),

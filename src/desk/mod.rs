@@ -15,7 +15,7 @@ pub mod read;
 mod said;
 pub mod send;
 pub mod table;
-mod tell;
+pub mod tell;
 
 pub use desk::Desk;
 pub use error::DeskError;

@@ -3,7 +3,9 @@
 use super::big::big;
 use super::inbox::{Kept, RecordHead, Tablet};
 use super::listen::{ScannerReport, Suffix};
+use super::table::UnknownWord;
 use super::{DeskError, Said};
+use crate::handover::Waiting;
 use crate::words::Words;
 
 /// An answer in lines, each ending in a line feed.
@@ -161,7 +163,7 @@ fn kept_lines(kept: &Kept, words: &Words) -> String {
 }
 
 /// Bed, initials, when and by whom.
-fn record(head: &RecordHead, words: &Words) -> String {
+pub fn record(head: &RecordHead, words: &Words) -> String {
     let args = [
         ("bed", head.bed.as_str().into()),
         ("initials", head.initials.as_str().into()),
@@ -172,7 +174,7 @@ fn record(head: &RecordHead, words: &Words) -> String {
 }
 
 /// What has to be said beside a record, the gravest first.
-fn marks(head: &RecordHead, words: &Words) -> Vec<String> {
+pub fn marks(head: &RecordHead, words: &Words) -> Vec<String> {
     let mut marks = Vec::new();
     if 0 < head.reviews_now {
         let args = [("count", head.reviews_now.into())];
@@ -188,6 +190,26 @@ fn marks(head: &RecordHead, words: &Words) -> Vec<String> {
         marks.push(words.say_with("desk-replaced-by", &[("number", number.into())]));
     }
     marks
+}
+
+/// Doubts about a record of a later version: a sentence for each word that this one does not know.
+pub fn unknown_lines(unknown: &[UnknownWord], words: &Words) -> Vec<String> {
+    let line = |it: &UnknownWord| {
+        let of = words.say(&format!("desk-unknown-{}", it.of));
+        let args = [("of", of.into()), ("word", it.word.as_str().into())];
+        words.say_with("desk-unknown-word", &args)
+    };
+    unknown.iter().map(line).collect()
+}
+
+/// What is still missing of a record begun.
+pub fn missing_line(waiting: &Waiting, words: &Words) -> String {
+    let args = [
+        ("missing", listed(&waiting.missing).into()),
+        ("many", waiting.missing.len().into()),
+        ("count", i64::from(waiting.count).into()),
+    ];
+    words.say_with("desk-still-missing", &args)
 }
 
 /// One record's lines in the list.
@@ -207,13 +229,13 @@ pub(super) fn inbox_lines(head: &RecordHead, words: &Words) -> String {
 }
 
 /// Whole numbers with commas between.
-pub(super) fn listed(numbers: &[u8]) -> String {
+fn listed(numbers: &[u8]) -> String {
     let numbers: Vec<String> = numbers.iter().map(u8::to_string).collect();
     numbers.join(", ")
 }
 
 /// Ten digits in groups of three, three and four.
-fn grouped(digits: &str) -> String {
+pub fn grouped(digits: &str) -> String {
     match (digits.get(..3), digits.get(3..6), digits.get(6..)) {
         (Some(a), Some(b), Some(c)) => format!("{a} {b} {c}"),
         _ => digits.to_owned(),

@@ -3,6 +3,7 @@
 #![allow(missing_docs, clippy::unwrap_used)]
 
 mod app;
+mod clerk;
 mod desk;
 mod fault;
 mod findings;

@@ -44,6 +44,9 @@ echo "== the desk, once more"
 echo "== a scanner on a keyboard and on a serial port"
 "$python" "$here/scanner_lines.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
 
+echo "== a scanner on the desk's window"
+"$python" "$here/window_scans.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
+
 echo "== every keyboard layout"
 "$python" "$here/layouts.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
 

@@ -170,6 +170,10 @@ err-desk-no-clock = Die Uhr dieses Computers steht auf keiner möglichen Zeit.
 rec-desk-no-clock = Stellen Sie Datum und Uhrzeit und versuchen Sie es noch einmal.
 err-desk-no-folder = Auf diesem Computer ist kein Ordner für die Daten bekannt.
 rec-desk-no-folder = Nennen Sie einen mit „--data“.
+err-desk-no-window = Dieses Programm wurde ohne das Fenster gebaut.
+rec-desk-no-window = Nehmen Sie „feedside-desk listen“, das dasselbe in Zeilen tut, oder installieren Sie das Programm mit dem Fenster.
+err-desk-no-display = Hier ist kein Bildschirm, auf dem sich das Fenster öffnen ließe.
+rec-desk-no-display = Nehmen Sie „feedside-desk listen“, das dasselbe in Zeilen tut.
 # $port der Name einer seriellen Schnittstelle.
 err-desk-no-serial = { $port } ist nicht als serielle Schnittstelle zu gebrauchen.
 rec-desk-no-serial = Prüfen Sie, ob der Scanner eingesteckt und auf serielle Schnittstelle gestellt ist, wie sie heißt, und ob Sie sie benutzen dürfen.

@@ -170,6 +170,10 @@ err-desk-no-clock = This computer’s clock is not set to a possible time.
 rec-desk-no-clock = Set date and time and try again.
 err-desk-no-folder = No folder for the data is known on this computer.
 rec-desk-no-folder = Name one with “--data”.
+err-desk-no-window = This program was made without the window.
+rec-desk-no-window = Use “feedside-desk listen”, which does the same in lines, or install the program that has the window.
+err-desk-no-display = There is no display here to open the window on.
+rec-desk-no-display = Use “feedside-desk listen”, which does the same in lines.
 # $port a serial port's name.
 err-desk-no-serial = { $port } cannot be used as a serial port.
 rec-desk-no-serial = Check that the scanner is plugged in and set to a serial port, the port’s name, and that you may use it.

@@ -47,6 +47,12 @@ pub(super) enum Command {
         #[command(flatten)]
         line: Line,
     },
+    /// Open the desk's window: scan, see receipts, search, read, print, export.
+    Window {
+        /// No sounds.
+        #[arg(long)]
+        quiet: bool,
+    },
     /// Try a scanner: make a test code, and see what arrives.
     Scanner {
         #[command(subcommand)]

@@ -23,7 +23,7 @@ use chrono::{DateTime, FixedOffset};
 use clap::Parser;
 
 use super::inbox::Address;
-use super::tell::refused;
+use super::tell::{missing_line, refused};
 use super::{Desk, DeskError, Said, tell};
 use crate::handover::HandoverError;
 use crate::record::WallTime;
@@ -49,7 +49,14 @@ pub struct World<'a> {
     pub random: &'a dyn Fn() -> Option<[u8; 32]>,
     /// An environment variable.
     pub variable: &'a dyn Fn(&str) -> Option<OsString>,
+    /// Opens the desk's window and comes back when it is closed; `None` where the program was made
+    /// without one.
+    pub window: Option<&'a OpenWindow>,
 }
+
+/// Opens a window over a desk; files go into the folder, people read the language, and no signal
+/// sounds if the last is true.
+pub type OpenWindow = dyn Fn(Desk, PathBuf, Lang, bool) -> Result<(), DeskError>;
 
 /// Done.
 const DONE: u8 = 0;
@@ -123,6 +130,8 @@ const fn exit_code(error: &DeskError) -> u8 {
         | DeskError::NoRandom
         | DeskError::NoClock
         | DeskError::NoFolder
+        | DeskError::NoWindow
+        | DeskError::NoDisplay
         | DeskError::NoSerial { .. }
         | DeskError::Input
         | DeskError::NotGivenUp { .. }
@@ -145,8 +154,13 @@ struct Hand<'w, 'a> {
 
 impl Hand<'_, '_> {
     fn run(&mut self, arguments: Arguments) -> Result<(), DeskError> {
-        let mut desk = self.open(arguments.data, arguments.inbox)?;
+        let mut desk = self.open(arguments.data.clone(), arguments.inbox)?;
         match arguments.command {
+            Command::Window { quiet } => {
+                let open = self.world.window.ok_or(DeskError::NoWindow)?;
+                let folder = self.folder(arguments.data)?;
+                open(desk, folder, self.words.lang(), quiet)
+            }
             Command::Keys { what } => self.keys(&mut desk, what),
             Command::Listen { line } => self.listen(&mut desk, &line),
             Command::Scanner { what } => self.scanner(&mut desk, what),
@@ -171,11 +185,13 @@ impl Hand<'_, '_> {
             let password = password.as_deref().and_then(OsStr::to_str);
             return Desk::on_server(Address::new(&url, password)?);
         }
-        let folder = match data {
-            Some(folder) => folder,
-            None => folder::default(self.world.variable).ok_or(DeskError::NoFolder)?,
-        };
-        Desk::open(&folder)
+        Desk::open(&self.folder(data)?)
+    }
+
+    /// Where the desk's data lie.
+    fn folder(&self, data: Option<PathBuf>) -> Result<PathBuf, DeskError> {
+        data.or_else(|| folder::default(self.world.variable))
+            .ok_or(DeskError::NoFolder)
     }
 
     fn now(&self) -> Result<WallTime, DeskError> {
@@ -228,12 +244,7 @@ impl Hand<'_, '_> {
     fn tell_missing(&mut self, desk: &Desk) -> bool {
         let waiting = desk.waiting();
         for it in &waiting {
-            let args = [
-                ("missing", super::tell::listed(&it.missing).into()),
-                ("many", it.missing.len().into()),
-                ("count", i64::from(it.count).into()),
-            ];
-            let line = self.words.say_with("desk-still-missing", &args);
+            let line = missing_line(it, &self.words);
             let _ = writeln!(self.world.err, "{line}");
         }
         let _ = self.world.err.flush();

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use super::Hand;
-use crate::desk::tell::inbox_lines;
+use crate::desk::tell::{inbox_lines, unknown_lines};
 use crate::desk::{As, Desk, DeskError};
 use crate::report::codes::Codes;
 
@@ -36,10 +36,7 @@ impl Hand<'_, '_> {
     pub(super) fn show(&mut self, desk: &Desk, number: i64) -> Result<(), DeskError> {
         let (page, unknown) = desk.page(number, &self.words)?;
         self.print(&page)?;
-        for it in unknown {
-            let of = self.words.say(&format!("desk-unknown-{}", it.of));
-            let args = [("of", of.into()), ("word", it.word.into())];
-            let doubt = self.words.say_with("desk-unknown-word", &args);
+        for doubt in unknown_lines(&unknown, &self.words) {
             self.line(&doubt)?;
         }
         Ok(())

@@ -46,6 +46,7 @@ fn desk_with(data: &Path, arguments: &[&str], input: &str, random: [u8; 32]) -> 
             now: &|| now().local(),
             random: &|| Some(random),
             variable: &|_| None,
+            window: None,
         },
     );
     Ran {
@@ -124,6 +125,14 @@ fn a_whole_day_at_the_desk() {
             .unwrap()
             .contains("\"transaction\"")
     );
+}
+
+#[test]
+fn a_program_without_the_window_says_what_to_use_instead() {
+    let folder = Folder::new("desk-no-window");
+    let ran = desk(&folder.file("desk"), &["window"], "");
+    assert_eq!(ran.code, 1);
+    assert!(ran.err.contains("feedside-desk listen"), "{}", ran.err);
 }
 
 #[test]
@@ -339,6 +348,7 @@ fn after_a_silence_a_cut_code_and_what_is_missing_are_told() {
             now: &|| now().local(),
             random: &|| None,
             variable: &|_| None,
+            window: None,
         },
     );
     let (out, err) = (
@@ -368,6 +378,7 @@ fn a_scan_in_bytes_that_are_no_text_is_no_panic() {
             now: &|| now().local(),
             random: &|| None,
             variable: &|_| None,
+            window: None,
         },
     );
     assert_ne!(code, 0);

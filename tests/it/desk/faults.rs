@@ -144,6 +144,8 @@ fn every_error_of_the_desk_is_explained() {
             DeskError::NotConfirmed,
             DeskError::NoRandom,
             DeskError::NoClock,
+            DeskError::NoWindow,
+            DeskError::NoDisplay,
             DeskError::NoFolder,
             DeskError::NoSerial { port: file() },
             DeskError::NoTestCode,

@@ -147,6 +147,11 @@ const ROOMS: &[Room] = &[
         never: &[SCREEN, FLUENT, DICE],
     },
     Room {
+        name: "clerk",
+        may_use: &["record", "words", "handover", "report", "desk"],
+        never: &[SQL, FLUENT, NET, DICE],
+    },
+    Room {
         name: "rehearse",
         may_use: &[
             "record", "rhythm", "growth", "findings", "practice", "words", "store", "handover",
@@ -159,7 +164,7 @@ const ROOMS: &[Room] = &[
 /// The programs and the rooms they start. They hold arguments and exit codes, nothing else.
 const PROGRAMS: &[(&str, &[&str])] = &[
     ("main.rs", &["app", "rehearse"]),
-    ("bin/feedside-desk.rs", &["desk"]),
+    ("bin/feedside-desk.rs", &["desk", "clerk"]),
 ];
 
 fn module_of(path: &std::path::Path) -> Vec<String> {

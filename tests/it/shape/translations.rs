@@ -109,6 +109,7 @@ const SAME_IN_GERMAN: &[&str] = &[
     "Code",
     "Codes",
     "Export",
+    "FHIR",
     "Feedside",
     "Font",
     "Hyperlegible",
