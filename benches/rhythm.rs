@@ -1,12 +1,25 @@
-//! Benches of the room `rhythm`: one push, and looking back over a feed of 6,000 taps.
+//! Benches of the room `rhythm`: one push, looking back over a feed of 6,000 taps, and the memory
+//! of a feed of three hours.
+//!
+//! Beside the times stand "max alloc", the most memory held at once, and "alloc" and "grow", all
+//! that was asked for, each as a number of pieces and as bytes.
 
-use divan::{Bencher, black_box};
+use divan::counter::ItemsCount;
+use divan::{AllocProfiler, Bencher, black_box};
 use feedside::practice::{Baby, HandLevel, simulate};
-use feedside::record::{At, Tap};
+use feedside::record::{At, BoundaryMoved, SuckPhase, Tap};
 use feedside::rhythm::Rhythm;
+
+#[global_allocator]
+static MEMORY: AllocProfiler = AllocProfiler::system();
 
 fn main() {
     divan::main();
+}
+
+/// All taps of a simulated feed of three hours that misses none.
+fn three_hours() -> Vec<Tap> {
+    simulate(Baby::Established, HandLevel::Perfect.hand(), 1, 180).taps
 }
 
 /// The first 6,000 taps of a long simulated feed.
@@ -16,10 +29,10 @@ fn taps() -> Vec<Tap> {
     taps
 }
 
-fn fed() -> Rhythm {
+fn fed(taps: &[Tap]) -> Rhythm {
     let mut rhythm = Rhythm::new();
-    for tap in taps() {
-        rhythm.push(tap);
+    for tap in taps {
+        rhythm.push(*tap);
     }
     rhythm
 }
@@ -45,7 +58,7 @@ fn push_1000(bencher: Bencher) {
 /// What the screen asks for on every frame.
 #[divan::bench]
 fn live(bencher: Bencher) {
-    let rhythm = fed();
+    let rhythm = fed(&taps());
     let last = rhythm.taps().last().map_or(At::START, |tap| tap.at);
     bencher.bench_local(|| rhythm.live(black_box(last.plus_ms(700))));
 }
@@ -53,6 +66,40 @@ fn live(bencher: Bencher) {
 /// Looking back over 6,000 taps.
 #[divan::bench]
 fn so_far_6000(bencher: Bencher) {
-    let rhythm = fed();
+    let rhythm = fed(&taps());
     bencher.bench_local(|| black_box(&rhythm).so_far());
+}
+
+/// The memory of all pushes of a feed of three hours; that of one is a 10,000th.
+#[divan::bench]
+fn push_3_hours(bencher: Bencher) {
+    let taps = three_hours();
+    bencher
+        .counter(ItemsCount::new(taps.len()))
+        .bench_local(|| fed(black_box(&taps)));
+}
+
+/// The memory of looking back over a feed of three hours, beside that of the feed itself.
+#[divan::bench]
+fn so_far_3_hours(bencher: Bencher) {
+    let rhythm = fed(&three_hours());
+    bencher.bench_local(|| black_box(&rhythm).so_far());
+}
+
+/// The memory of both: a feed of three hours, pushed and looked back over, where the specialist
+/// moved a boundary, so that what was computed is kept as well.
+#[divan::bench]
+fn push_and_so_far_3_hours(bencher: Bencher) {
+    let taps = three_hours();
+    let moved = BoundaryMoved {
+        was: At::ms(600_000),
+        now: At::ms(630_000),
+        before: SuckPhase::Quick,
+        after: SuckPhase::Flow,
+    };
+    bencher.bench_local(|| {
+        let mut rhythm = fed(black_box(&taps));
+        rhythm.note_boundary(moved);
+        rhythm.so_far()
+    });
 }

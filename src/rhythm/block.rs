@@ -151,12 +151,12 @@ impl Blocks {
     }
 
     /// The phase of each suck on the one most probable course of the whole feed.
-    pub(super) fn course(&self, own: &Own) -> Vec<usize> {
+    pub(super) fn course(&self, own: &Own) -> Vec<u8> {
         let table = self.table(own);
         let (course, _) = pass::course(&Judging::new(self, own, &table));
-        let mut phases = vec![QUICK; self.class.len()];
+        let mut phases = vec![QUICK as u8; self.class.len()];
         for (block, stage) in self.blocks.iter().zip(course) {
-            phases[block.range()].fill(chain::phase_of(stage));
+            phases[block.range()].fill(chain::phase_of(stage) as u8);
         }
         phases
     }

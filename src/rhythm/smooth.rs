@@ -6,7 +6,7 @@
 //! 3. With the numbers of each reading every suck is judged; the readings are weighed together, and
 //!    each suck gets its most probable phase: that makes the fewest errors.
 
-use super::block::{Blocks, Parts};
+use super::block::Parts;
 use super::chain::{self, STAGES, Stages, Steps};
 use super::evidence::{self, GapFit, Spans};
 use super::learn::{self, Numbers, Reading};
@@ -159,6 +159,10 @@ impl Hidden<STAGES> for Judging<'_> {
 /// Looks back over the sucks.
 fn smooth(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> Smoothed {
     let (readings, blocks) = learn::readings(sucks, numbers, rest_ms);
+    let own = readings.first().map_or_else(Own::start, |it| it.own);
+    // Now, so that a long feed's blocks are not held beside all that follows.
+    let course = blocks.course(&own);
+    drop(blocks);
     let mut gaps = Gaps::new(rest_ms);
     let parts = Parts::of(sucks);
     let mut phases = vec![[0.0; PHASES]; sucks.len()];
@@ -180,11 +184,12 @@ fn smooth(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> Smoothed {
             }
         });
     }
+    // The most of what is held for a feed.
+    drop(room);
     // Weights add up to one but for rounding.
     for share in phases.iter_mut().flatten() {
         *share = share.min(1.0);
     }
-    let own = readings.first().map_or_else(Own::start, |it| it.own);
     let spans = sucks
         .iter()
         .zip(&phases)
@@ -197,7 +202,7 @@ fn smooth(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> Smoothed {
             spans
         })
         .collect();
-    let off_course = off_course(&blocks, &own, &phases);
+    let off_course = off_course(&course, &phases);
     Smoothed {
         own,
         phases,
@@ -206,12 +211,11 @@ fn smooth(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> Smoothed {
     }
 }
 
-fn off_course(blocks: &Blocks, own: &Own, phases: &[[f64; PHASES]]) -> f64 {
-    let course = blocks.course(own);
+fn off_course(course: &[u8], phases: &[[f64; PHASES]]) -> f64 {
     let off = course
         .iter()
         .zip(phases)
-        .filter(|(on, it)| **on != most(it));
+        .filter(|(on, it)| usize::from(**on) != most(it));
     off.count() as f64 / phases.len().max(1) as f64
 }
 
