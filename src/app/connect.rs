@@ -291,7 +291,7 @@ fn hand_over(window: &ui::AppWindow, hear: &Hear) {
     on!(hear, it.on_previous() => Event::Handover(handover::Event::Previous));
     on!(hear, it.on_next() => Event::Handover(handover::Event::Next));
     on!(hear, it.on_choose_kind(index) => Event::Handover(handover::Event::KindChosen(
-        if index == 1 { handover::Kind::Note } else { handover::Kind::Record }
+        handover::Kind::ALL.get(place(index)).copied().unwrap_or_default()
     )));
     on!(hear, it.on_key(key) => Event::Handover(handover::Event::Keyed(key.into())));
     on!(hear, it.on_amend() => Event::Handover(handover::Event::AmendWanted));

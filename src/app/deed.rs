@@ -33,8 +33,8 @@ pub enum Deed {
     FillDemo,
     /// Keep the settings.
     Keep(Box<Preferences>),
-    /// Make the codes of the open visit.
-    Pack,
+    /// Make the codes of the open visit; with every tap, or without.
+    Pack(bool),
     /// Begin an amendment of the open visit.
     Amend,
 }

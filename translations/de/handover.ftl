@@ -5,6 +5,7 @@ handover-previous = Voriger
 handover-next = Nächster
 handover-which = Welcher Code
 handover-record = Bericht für den Stationsrechner
+handover-with-taps = Mit jedem Tippen
 handover-note = Notiz zum Einscannen
 handover-piece = { $index } von { $count }
 handover-code-label = Code { $index } von { $count }

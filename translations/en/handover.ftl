@@ -5,6 +5,7 @@ handover-previous = Back one
 handover-next = Next
 handover-which = Which code
 handover-record = Record for the desk
+handover-with-taps = With every tap
 handover-note = Note to scan into the notes
 handover-piece = { $index } of { $count }
 handover-code-label = Code { $index } of { $count }

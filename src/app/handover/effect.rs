@@ -7,8 +7,8 @@ use crate::record::What;
 /// An effect.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Effect {
-    /// Make the codes.
-    Pack,
+    /// Make the codes; with every tap, or without.
+    Pack(bool),
     /// Add an entry.
     Note(What),
     /// Begin an amendment.
@@ -20,7 +20,7 @@ pub enum Effect {
 impl From<Effect> for Deed {
     fn from(effect: Effect) -> Self {
         match effect {
-            Effect::Pack => Self::Pack,
+            Effect::Pack(taps) => Self::Pack(taps),
             Effect::Note(what) => Self::Note(what),
             Effect::Amend => Self::Amend,
             Effect::Leave => Self::Go(Route::Ward),

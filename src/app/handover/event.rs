@@ -15,7 +15,7 @@ pub enum Event {
     Previous,
     /// The next piece.
     Next,
-    /// Record or note.
+    /// The record, the record with every tap, or the note.
     KindChosen(Kind),
     /// A key of the keypad: a figure, delete, or take.
     Keyed(String),

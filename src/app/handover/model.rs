@@ -5,16 +5,25 @@ use crate::handover::{Code, Receipt};
 /// Which code is shown.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub enum Kind {
-    /// The sealed record.
+    /// The sealed record, without single taps.
     #[default]
     Record,
+    /// The sealed record with every tap: more codes.
+    WithTaps,
     /// The note, for anyone to read.
     Note,
+}
+
+impl Kind {
+    /// All of them, in the order in which the screen offers them.
+    pub const ALL: [Self; 3] = [Self::Record, Self::WithTaps, Self::Note];
 }
 
 /// The codes as they were made and read back.
 #[derive(Debug, Clone)]
 pub struct Shown {
+    /// Whether every tap is in them.
+    pub taps: bool,
     /// The record's codes.
     pub record: Vec<Code>,
     /// The text of each of them.

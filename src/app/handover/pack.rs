@@ -21,7 +21,8 @@ use crate::words::Words;
 use super::Shown;
 use super::table::handed;
 
-/// Makes and reads back the codes.
+/// Makes and reads back the codes; with every tap, or without: then single taps stay on the tablet,
+/// and their table of runs and phases goes.
 ///
 /// # Errors
 /// Why it could not be done, as a sentence to show.
@@ -31,6 +32,7 @@ pub fn pack(
     words: &Words,
     tablet: &TabletKey,
     secret: &[u8; 32],
+    taps: bool,
 ) -> Result<Shown, String> {
     let desk = DeskPublic::from_typed(&around.preferences.desk_key)
         .map_err(|_| words.say("handover-no-desk"))?;
@@ -52,9 +54,8 @@ pub fn pack(
     // Judged as of the signature, so that showing it again later changes nothing.
     let wall = signed.wall;
     let judged = open.judged(around.policy, wall);
-    // Single taps stay on the tablet; their table of runs and phases goes.
     let content = handed(open, &judged, around.policy.mark())
-        .for_codes(false)
+        .for_codes(taps)
         .map_err(|error| fault::record(&error, words).to_string())?;
     let fresh = Fresh::from_random(drawn(&content, &desk, secret));
     let packed =
@@ -64,6 +65,7 @@ pub fn pack(
         .and_then(|note| note.to_code())
         .map_err(told)?;
     Ok(Shown {
+        taps,
         record: packed.codes,
         pieces: packed.pieces,
         note,

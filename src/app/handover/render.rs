@@ -29,6 +29,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     };
     screen.set_kinds(list([
         choice("handover-record", Kind::Record),
+        choice("handover-with-taps", Kind::WithTaps),
         choice("handover-note", Kind::Note),
     ]));
     code(model, words, &screen);

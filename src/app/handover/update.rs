@@ -18,7 +18,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::Came => {
             *model = Model::default();
             if open.folded.signed.is_some() {
-                return vec![Effect::Pack];
+                return vec![Effect::Pack(false)];
             }
         }
         Event::Made(shown) => {
@@ -40,7 +40,16 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
                 .map_or(0, |shown| shown.record.len().saturating_sub(1));
             model.piece = (model.piece + 1).min(last);
         }
-        Event::KindChosen(kind) => model.kind = kind,
+        Event::KindChosen(kind) => {
+            model.kind = kind;
+            let taps = kind == Kind::WithTaps;
+            if kind != Kind::Note && model.shown.as_ref().is_some_and(|it| it.taps != taps) {
+                // The other record has a receipt of its own.
+                model.typed.clear();
+                model.told = Told::Nothing;
+                return vec![Effect::Pack(taps)];
+            }
+        }
         Event::Keyed(key) => return keyed(model, &key, open.folded.receipt.is_some()),
         Event::AmendWanted if open.folded.signed.is_some() => return vec![Effect::Amend],
         Event::AmendWanted => {}
@@ -59,7 +68,7 @@ fn keyed(model: &mut Model, key: &str, taken: bool) -> Vec<Effect> {
         "⌫" => {
             model.typed.pop();
         }
-        figure if model.kind == Kind::Record && model.typed.len() < RECEIPT_FIGURES => {
+        figure if !is_note(model) && model.typed.len() < RECEIPT_FIGURES => {
             model
                 .typed
                 .extend(figure.chars().filter(char::is_ascii_digit));

@@ -57,7 +57,7 @@ impl Shell {
                 self.parts.keeper.ask(Ask::Fill(pairs));
             }
             Deed::Keep(preferences) => self.keep(*preferences),
-            Deed::Pack => return self.pack(),
+            Deed::Pack(taps) => return self.pack(taps),
             Deed::Amend => return self.amend(),
         }
         vec![]
@@ -168,7 +168,7 @@ impl Shell {
         }
     }
 
-    fn pack(&mut self) -> Vec<Deed> {
+    fn pack(&mut self, taps: bool) -> Vec<Deed> {
         let Some(open) = &self.open else {
             return vec![];
         };
@@ -178,8 +178,8 @@ impl Shell {
             preferences: &self.parts.preferences,
             policy: &self.parts.policy,
         };
-        let made =
-            handover::pack::pack(open, &around, &self.words, &self.tablet, &self.parts.secret);
+        let (tablet, secret) = (&self.tablet, &self.parts.secret);
+        let made = handover::pack::pack(open, &around, &self.words, tablet, secret, taps);
         let event = match made {
             Ok(shown) => handover::Event::Made(Box::new(shown)),
             Err(why) => handover::Event::Failed(why),

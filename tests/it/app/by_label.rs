@@ -7,7 +7,7 @@ use feedside::app::bedside::SILENT_ASK_MS;
 use feedside::app::clock::Clock;
 use feedside::app::event::Event;
 use feedside::app::route::Route;
-use feedside::desk::{Desk, Said, read};
+use feedside::desk::{Desk, Kept, Said, read};
 use feedside::handover::TabletKey;
 use feedside::record::{Label, What};
 use feedside::store::Store;
@@ -191,25 +191,26 @@ fn after_feed(hand: &Hand<'_>) {
     assert_eq!(hand.route(), Route::Handover);
 }
 
-/// The desk reads the window; the receipt that it shows is typed.
-fn hand_over(hand: &Hand<'_>, desk: &mut Desk) {
+/// The desk reads the window, code after code, until it has a whole record.
+fn read_by(hand: &Hand<'_>, desk: &mut Desk) -> Kept {
     let now = hand.tablet.clock.now().wall;
-    let mut kept = None;
     loop {
         let picture = image::DynamicImage::from(CANVAS.with(|canvas| canvas.draw()));
         for text in read::texts_in(&picture) {
             for said in desk.take(&text, now) {
                 if let Said::Kept(it) = said {
-                    kept = Some(it.head.receipt);
+                    return it;
                 }
             }
         }
-        if kept.is_some() {
-            break;
-        }
         hand.touch(&hand.say("handover-next"));
     }
-    for figure in kept.unwrap().chars().filter(char::is_ascii_digit) {
+}
+
+/// The desk reads the window; the receipt that it shows is typed.
+fn hand_over(hand: &Hand<'_>, desk: &mut Desk) {
+    let kept = read_by(hand, desk);
+    for figure in kept.head.receipt.chars().filter(char::is_ascii_digit) {
         hand.touch(&figure.to_string());
     }
     hand.touch(&hand.say("handover-take"));
@@ -233,9 +234,20 @@ fn the_whole_job_can_be_done_by_name() {
             before_feed(hand);
             at_the_bedside(hand);
             after_feed(hand);
+            let is_suck = |it: &What| matches!(it, What::Suck | What::SuckSwallow);
+            let handed_sucks = |desk: &Desk, number| {
+                let handed = desk.inbox().record(number).unwrap().handed;
+                let entries = handed.visit.journal.entries().iter();
+                entries.filter(|it| is_suck(&it.what)).count()
+            };
+            // Every tap where somebody wants them; then the shorter record, which is handed over.
+            hand.touch(&hand.say("handover-with-taps"));
+            let with_taps = read_by(hand, &mut desk).head.number;
+            assert_eq!(handed_sucks(&desk, with_taps), 61);
+            hand.touch(&hand.say("handover-record"));
             hand_over(hand, &mut desk);
-            let sucks = noted(hand, |it| matches!(it, What::Suck | What::SuckSwallow));
-            assert_eq!(sucks, 61);
+            assert_eq!(handed_sucks(&desk, with_taps + 1), 0);
+            assert_eq!(noted(hand, is_suck), 61);
         });
     }
 }
