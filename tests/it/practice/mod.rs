@@ -1,5 +1,8 @@
 //! Tests of the room `practice`.
 
 mod agreement;
+mod counted;
+mod directions;
 mod feeds;
 mod published;
+mod told;
