@@ -63,6 +63,15 @@ fn live(bencher: Bencher) {
     bencher.bench_local(|| rhythm.live(black_box(last.plus_ms(700))));
 }
 
+/// The last two minutes looked back over alone, as the strip does.
+#[divan::bench]
+fn recent_2_minutes(bencher: Bencher) {
+    let rhythm = fed(&taps());
+    let last_ms = rhythm.taps().last().map_or(0, |tap| tap.at.as_ms());
+    let from = At::ms(last_ms - 120_000);
+    bencher.bench_local(|| black_box(&rhythm).recent(from));
+}
+
 /// Looking back over 6,000 taps.
 #[divan::bench]
 fn so_far_6000(bencher: Bencher) {

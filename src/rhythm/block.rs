@@ -71,20 +71,35 @@ impl Block {
 /// A feed in blocks.
 pub(super) struct Blocks {
     blocks: Vec<Block>,
-    /// For each suck, the class of the gap within a run before it.
+    /// The classes that gaps are of, rising.
+    seen: Vec<u16>,
+    /// For each suck, the place in `seen` of the class of the gap within a run before it.
     class: Vec<u16>,
-    classes: usize,
 }
 
-/// How gaps fit the phases, class by class.
+/// How gaps fit the phases, class by class of those seen.
 pub(super) struct Table {
     fits: Vec<[GapFit; PHASES]>,
     ln: Vec<[f64; PHASES]>,
 }
 
 /// The middle of a class.
-fn middle_ms(class: usize) -> f64 {
-    (class as u64 * CLASS_MS + CLASS_MS / 2) as f64
+fn middle_ms(class: u16) -> f64 {
+    (u64::from(class) * CLASS_MS + CLASS_MS / 2) as f64
+}
+
+/// The classes that occur, rising, and of each suck the place of its class among them. Only these
+/// are asked for how they fit: a few minutes know few lengths.
+fn placed(mut class: Vec<u16>) -> (Vec<u16>, Vec<u16>) {
+    let mut seen: Vec<u16> = class.iter().copied().filter(|it| *it != NO_CLASS).collect();
+    seen.sort_unstable();
+    seen.dedup();
+    for it in &mut class {
+        *it = seen
+            .binary_search(it)
+            .map_or(NO_CLASS, |place| place as u16);
+    }
+    (seen, class)
 }
 
 impl Blocks {
@@ -123,17 +138,20 @@ impl Blocks {
                 block.steps = Steps::of(passed_ms);
             }
         }
+        let (seen, class) = placed(class);
         Self {
             blocks,
+            seen,
             class,
-            classes: (rest_ms / CLASS_MS) as usize + 1,
         }
     }
 
     /// How gaps fit with these numbers.
     pub(super) fn table(&self, own: &Own) -> Table {
-        let fits: Vec<[GapFit; PHASES]> = (0..self.classes)
-            .map(|class| std::array::from_fn(|phase| evidence::gap(own, phase, middle_ms(class))))
+        let fits: Vec<[GapFit; PHASES]> = self
+            .seen
+            .iter()
+            .map(|class| std::array::from_fn(|phase| evidence::gap(own, phase, middle_ms(*class))))
             .collect();
         let ln = fits.iter().map(|it| it.map(|fit| fit.fit.ln())).collect();
         Table { fits, ln }
@@ -164,7 +182,7 @@ impl Blocks {
     /// What the feed shows, with every block shared out over the phases.
     pub(super) fn sums(&self, phases: &[[f64; PHASES]], table: &Table) -> Sums {
         let mut sums = Sums::default();
-        let mut of_class = vec![[0.0; PHASES]; self.classes];
+        let mut of_class = vec![[0.0; PHASES]; self.seen.len()];
         let mut before = [0.0; PHASES];
         for (block, shares) in self.blocks.iter().zip(phases) {
             let range = block.range();
@@ -190,8 +208,8 @@ impl Blocks {
             }
             before = *shares;
         }
-        for (class, (shares, fits)) in of_class.iter().zip(&table.fits).enumerate() {
-            sums.add_gaps(shares, middle_ms(class), fits);
+        for (class, (shares, fits)) in self.seen.iter().zip(of_class.iter().zip(&table.fits)) {
+            sums.add_gaps(shares, middle_ms(*class), fits);
         }
         sums
     }
@@ -218,7 +236,8 @@ impl Blocks {
                 let class = usize::from(*class);
                 if let Some(fits) = table.fits.get(class) {
                     let spans = fits[phase].sucks;
-                    let departure = (middle_ms(class) / own.gap_ms[phase] - spans) / spans.sqrt();
+                    let gap_ms = middle_ms(self.seen[class]);
+                    let departure = (gap_ms / own.gap_ms[phase] - spans) / spans.sqrt();
                     let departure: f64 = departure.clamp(-0.5, 0.5);
                     sum += departure;
                     squares += departure * departure;

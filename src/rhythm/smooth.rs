@@ -26,23 +26,33 @@ const CLASSES: usize = (REST_MS_CEILING / CLASS_MS) as usize + 1;
 
 /// What depends on a gap within a run alone: how it fits each phase, and the time it takes.
 struct Gaps {
+    /// Of the classes that gaps are of.
     fits: Vec<[GapFit; PHASES]>,
+    seen: Vec<bool>,
     steps: Vec<Steps>,
     rest_ms: u64,
 }
 
 impl Gaps {
-    fn new(rest_ms: u64) -> Self {
+    fn new(sucks: &[Suck], rest_ms: u64) -> Self {
         let classes = ((rest_ms / CLASS_MS) as usize + 1).min(CLASSES);
-        Self {
+        let mut gaps = Self {
             fits: vec![[GapFit::default(); PHASES]; classes],
+            seen: vec![false; classes],
             steps: (0..classes).map(|it| Steps::of(middle_ms(it))).collect(),
             rest_ms,
+        };
+        for suck in sucks {
+            if let Some(class) = gaps.class(suck.before) {
+                gaps.seen[class] = true;
+            }
         }
+        gaps
     }
 
     fn fit(&mut self, own: &Own) {
-        for (class, fits) in self.fits.iter_mut().enumerate() {
+        let classes = self.fits.iter_mut().enumerate().zip(&self.seen);
+        for ((class, fits), _) in classes.filter(|it| *it.1) {
             *fits = std::array::from_fn(|phase| evidence::gap(own, phase, middle_ms(class)));
         }
     }
@@ -163,7 +173,7 @@ fn smooth(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> Smoothed {
     // Now, so that a long feed's blocks are not held beside all that follows.
     let course = blocks.course(&own);
     drop(blocks);
-    let mut gaps = Gaps::new(rest_ms);
+    let mut gaps = Gaps::new(sucks, rest_ms);
     let parts = Parts::of(sucks);
     let mut phases = vec![[0.0; PHASES]; sucks.len()];
     let mut room = Vec::with_capacity(sucks.len());
