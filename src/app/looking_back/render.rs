@@ -101,7 +101,9 @@ fn draw_strip(
             .say_with("looking-back-strip", &[("time", clock(end).into())])
             .into(),
     );
-    screen.set_boundaries(list(strip::movable(summary).into_iter().map(|it| {
+    let movable = strip::movable(summary);
+    screen.set_closest_share(strip::closest_share(&movable, start, end));
+    screen.set_boundaries(list(movable.into_iter().map(|it| {
         ui::Boundary {
             at_s: seconds(it.at),
             label: words

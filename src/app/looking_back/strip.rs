@@ -128,6 +128,17 @@ pub fn movable(summary: &Summary) -> Vec<Movable> {
         .collect()
 }
 
+/// How much of the whole feed lies between the two boundaries that are next to each other: 0 to 1,
+/// and 1 where there are not two.
+pub fn closest_share(movable: &[Movable], start: At, end: At) -> f32 {
+    let closest_ms = movable
+        .windows(2)
+        .map(|pair| pair[1].at.since_ms(pair[0].at))
+        .min();
+    let whole_ms = end.since_ms(start).max(1);
+    closest_ms.map_or(1.0, |ms| (ms as f64 / whole_ms as f64).min(1.0) as f32)
+}
+
 /// The entry for a boundary put at a time, in seconds: never past the boundaries beside it, nor out
 /// of the feed.
 pub fn moved(

@@ -12,6 +12,7 @@ mod looking_closer;
 mod never_lost;
 mod pages;
 mod practice;
+mod strip_by_hand;
 pub(crate) mod tablet;
 mod toolkit;
 mod touch;
