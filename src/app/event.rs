@@ -37,3 +37,14 @@ pub enum Event {
     /// The hardware's back key.
     Back,
 }
+
+impl Event {
+    /// Whether it is a tap on a pad, whose mark has to be seen at once.
+    pub const fn is_tap(&self) -> bool {
+        matches!(
+            self,
+            Self::Bedside(bedside::Event::Tapped(_) | bedside::Event::TappedAt(..))
+                | Self::Practice(practice::Event::Tapped(_))
+        )
+    }
+}

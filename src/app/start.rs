@@ -148,6 +148,8 @@ pub fn run(data: &Path, say_safe: bool) -> Result<(), StartError> {
     })));
     let timer = Rc::new(Timer::default());
     let hear = hearer(&made, Some(Rc::clone(&timer)));
+    #[cfg(not(target_os = "android"))]
+    let hear = touch::drawn_at_once(&window, hear);
     HEARER.set(Some(Rc::clone(&hear)));
     connect(&window, &hear);
     let door = touch::connect(&window, &hear, Box::new(|| SystemClock.now().boot_ms));

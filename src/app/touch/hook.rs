@@ -12,6 +12,8 @@ use slint::winit_030::winit::event::{TouchPhase, WindowEvent};
 use slint::winit_030::{EventResult, WinitWindowAccessor};
 
 use super::{Door, Phase, Place, RawTouch};
+use crate::app::connect::Hear;
+use crate::app::event::Event;
 use crate::app::ui;
 
 /// Sets the hook of a window: touches go through the door first.
@@ -25,6 +27,21 @@ pub fn set(window: &ui::AppWindow, door: &Rc<Door>) {
             EventResult::Propagate
         }
     });
+}
+
+/// Lets what taps change be drawn at once. The toolkit by itself begins to draw a frame after the
+/// first change, which is one frame more than a tap has.
+pub fn drawn_at_once(window: &ui::AppWindow, hear: Hear) -> Hear {
+    let window = window.as_weak();
+    Rc::new(move |event: Event| {
+        let is_tap = event.is_tap();
+        hear(event);
+        if is_tap && let Some(window) = window.upgrade() {
+            window
+                .window()
+                .with_winit_window(slint::winit_030::winit::window::Window::request_redraw);
+        }
+    })
 }
 
 /// The touch that an event of the window system tells, in logical pixels.

@@ -16,7 +16,7 @@ mod router;
 
 pub use door::{Door, connect};
 #[cfg(not(target_os = "android"))]
-pub use hook::{raw_of, set};
+pub use hook::{drawn_at_once, raw_of, set};
 pub use merged::{Felt, FeltKind, Merged};
 pub use router::{PadPlace, Phase, Place, Pointer, RESTING_MS, RawTouch, Router};
 
