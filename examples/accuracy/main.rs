@@ -1,6 +1,6 @@
 //! How right the rhythm is on simulated feeds whose truth is known, by level of the hand's noise.
 //!
-//! `cargo run --release --no-default-features --example accuracy [FEEDS]` prints a table for each
+//! `cargo run --release --no-default-features --example accuracy [FEEDS [FIRST]]` prints a table for each
 //! of two simulators: `practice`, and one that is built otherwise. A table has the share of sucks
 //! in a wrong phase (looking back, by a pass that is told the feed's true numbers, live, and by a
 //! naive rule), the error of the first flow, told and by that pass, how well runs are found, and
@@ -20,25 +20,24 @@ use score::Score;
 use told::Feed;
 
 fn main() {
-    let feeds: u64 = std::env::args()
-        .nth(1)
-        .and_then(|it| it.parse().ok())
-        .unwrap_or(600);
-    println!("{feeds} feeds a level.");
+    let given = |at| std::env::args().nth(at).and_then(|it| it.parse().ok());
+    let (feeds, first): (u64, u64) = (given(1).unwrap_or(600), given(2).unwrap_or(0));
+    let seeds = first..first + feeds;
+    println!("{feeds} feeds a level, seeds from {first} on.");
     println!(
         "\n`practice`, {} minutes, every kind of baby in turn:\n",
         told::MINUTES
     );
     let levels = HandLevel::ALL.iter().map(|it| (it.as_word(), it.hand()));
-    table(feeds, levels, |hand, seed| {
+    table(seeds.clone(), levels, |hand, seed| {
         told::practice(Baby::ALL[seed as usize % Baby::ALL.len()], hand, seed)
     });
     println!("\nThe other simulator, 5 to 37 minutes:\n");
-    table(feeds, other::HANDS.into_iter(), other::feed);
+    table(seeds, other::HANDS.into_iter(), other::feed);
 }
 
 fn table<'a>(
-    feeds: u64,
+    seeds: std::ops::Range<u64>,
     levels: impl Iterator<Item = (&'a str, Hand)>,
     feed: impl Fn(Hand, u64) -> Feed,
 ) {
@@ -46,7 +45,7 @@ fn table<'a>(
     println!("|{}", "---|".repeat(score::HEAD.matches('|').count() - 1));
     for (name, hand) in levels {
         let mut score = Score::default();
-        for seed in 0..feeds {
+        for seed in seeds.clone() {
             let feed = feed(hand, seed);
             score.add(&feed.simulated, &informed::phases(&feed));
         }

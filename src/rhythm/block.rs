@@ -7,7 +7,7 @@ use super::evidence::{self, GapFit};
 use super::own::{Own, Sums};
 use super::parameter::{FLUTTER_FEED_MS_LEAST, FLUTTER_PARTS, GAP_SPREAD, PHASES, QUICK};
 use super::pass::{self, Hidden};
-use super::suck::Suck;
+use super::suck::{Suck, Sucks};
 use super::watch::Before;
 use crate::record::At;
 
@@ -19,19 +19,30 @@ const NO_CLASS: u16 = u16::MAX;
 /// The parts of a feed, from which on flutter sets in more readily.
 pub(super) struct Parts {
     from: [At; FLUTTER_PARTS.len()],
+    end: Stages,
 }
 
 impl Parts {
     /// For a feed of these sucks.
-    pub(super) fn of(sucks: &[Suck]) -> Self {
+    pub(super) fn of(Sucks { sucks, ended, .. }: &Sucks) -> Self {
         let first = sucks.first().map_or(At::START, |it| it.at);
         let all_ms = sucks
             .last()
             .map_or(0, |last| last.at.since_ms(first))
             .max(FLUTTER_FEED_MS_LEAST) as f64;
-        Self {
+        let mut parts = Self {
             from: FLUTTER_PARTS.map(|share| first.plus_ms((all_ms * share) as u64)),
+            end: [1.0; STAGES],
+        };
+        if let (Some(end), Some(last)) = (ended, sucks.last()) {
+            parts.end = chain::ends(parts.chain(*end), end.since_ms(last.at));
         }
+        parts
+    }
+
+    /// How well it fits each stage that the feed ends where it does.
+    pub(super) const fn end(&self) -> Stages {
+        self.end
     }
 
     /// The chain that leads to a time.
@@ -71,6 +82,8 @@ impl Block {
 /// A feed in blocks.
 pub(super) struct Blocks {
     blocks: Vec<Block>,
+    /// How well the end of the feed fits each stage.
+    end: Stages,
     /// The classes that gaps are of, rising.
     seen: Vec<u16>,
     /// For each suck, the place in `seen` of the class of the gap within a run before it.
@@ -104,8 +117,9 @@ fn placed(mut class: Vec<u16>) -> (Vec<u16>, Vec<u16>) {
 
 impl Blocks {
     /// Blocks of at most so many sucks.
-    pub(super) fn of(sucks: &[Suck], rest_ms: u64, most: u32) -> Self {
-        let parts = Parts::of(sucks);
+    pub(super) fn of(feed: &Sucks, rest_ms: u64, most: u32) -> Self {
+        let parts = Parts::of(feed);
+        let sucks = &feed.sucks;
         let mut blocks: Vec<Block> = Vec::new();
         let mut class = Vec::with_capacity(sucks.len());
         let mut passed_ms = 0.0;
@@ -141,6 +155,7 @@ impl Blocks {
         let (seen, class) = placed(class);
         Self {
             blocks,
+            end: parts.end(),
             seen,
             class,
         }
@@ -313,6 +328,7 @@ pub(super) struct Room {
 /// Blocks as a row of items with hidden stages, given the feed's numbers.
 struct Judging<'a> {
     blocks: &'a [Block],
+    end: Stages,
     /// How well the rest before each block fits the phase before it.
     rests: Vec<Option<[f64; PHASES]>>,
     fits: Vec<([f64; PHASES], f64)>,
@@ -347,6 +363,7 @@ impl<'a> Judging<'a> {
             .collect();
         Self {
             blocks: &of.blocks,
+            end: of.end,
             rests: of
                 .blocks
                 .iter()
@@ -395,6 +412,10 @@ impl Hidden<STAGES> for Judging<'_> {
         }
         // Being put on again changes little; the course does without it.
         block.chain.best(stages, &block.steps)
+    }
+
+    fn end(&self) -> Stages {
+        self.end
     }
 
     fn fit(&self, at: usize) -> (Stages, f64) {

@@ -14,9 +14,9 @@
 //! ```
 
 use super::parameter::{
-    BETWEEN_FLOWS_MS, DROWSY_MS, DROWSY_SHARE, FIRST_FLOW_MS, FLOW, FLOW_AGAIN, FLOW_MS, FLUTTER,
-    FLUTTER_MS, FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS, LONG_BETWEEN_SHARE,
-    NO_FLOW, PHASES, QUICK, QUICK_AFTER_FLOW, STARTS_AGAIN,
+    BETWEEN_FLOWS_MS, DROWSY_MS, DROWSY_SHARE, ENDS_AWAKE_ODDS, FIRST_FLOW_MS, FLOW, FLOW_AGAIN,
+    FLOW_MS, FLUTTER, FLUTTER_MS, FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS,
+    LONG_BETWEEN_SHARE, NO_FLOW, PHASES, QUICK, QUICK_AFTER_FLOW, STARTS_AGAIN,
 };
 
 /// How many stages there are.
@@ -232,6 +232,19 @@ pub(super) fn on_again_backward(weights: &mut Stages) {
     *weights = std::array::from_fn(|at| {
         after[at] * (1.0 - STARTS_AGAIN) + after[again(at)] * STARTS_AGAIN
     });
+}
+
+/// How well the end of a feed fits each stage, so long after the last suck.
+pub(super) fn ends(chain: &Chain, after_ms: u64) -> Stages {
+    let mut weights = PHASE.map(|phase| {
+        if phase == FLUTTER {
+            1.0
+        } else {
+            ENDS_AWAKE_ODDS
+        }
+    });
+    chain.backward(&mut weights, &Steps::of(after_ms as f64));
+    weights
 }
 
 /// The phase of a stage.

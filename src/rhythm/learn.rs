@@ -12,7 +12,7 @@
 use super::block::{Blocks, Room};
 use super::own::Own;
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, READINGS_WEIGHT};
-use super::suck::Suck;
+use super::suck::{Suck, Sucks};
 
 /// One reading of a feed: its numbers and its weight, weights adding up to one.
 pub(super) struct Reading {
@@ -187,12 +187,13 @@ fn best_first(all: &mut [Tried]) {
 }
 
 /// The plausible readings of a feed, the best first; never none.
-pub(super) fn readings(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> (Vec<Reading>, Blocks) {
+pub(super) fn readings(feed: &Sucks, numbers: &Numbers, rest_ms: u64) -> (Vec<Reading>, Blocks) {
+    let sucks = &feed.sucks;
     let effort = EFFORTS
         .iter()
         .find(|it| sucks.len() <= it.sucks)
         .unwrap_or(&EFFORTS[EFFORTS.len() - 1]);
-    let blocks = Blocks::of(sucks, rest_ms, effort.block);
+    let blocks = Blocks::of(feed, rest_ms, effort.block);
     let readings = match numbers {
         Numbers::Given(own) => vec![Reading {
             own: *own,

@@ -42,7 +42,7 @@ pub(super) const GAP_BABY_SPREAD: f64 = 0.15;
 /// How much a phase's rate departs from what the baby's quick sucks say, likewise. Wide for flow:
 /// teaching figures from bottle and pacifier work are 2 against 1 a second (Wolff 1968, Pediatrics
 /// 42:943, from memory).
-pub(super) const GAP_PHASE_SPREAD: [f64; PHASES] = [0.02, 0.11, 0.07];
+pub(super) const GAP_PHASE_SPREAD: [f64; PHASES] = [0.02, 0.09, 0.07];
 /// Spread of the gaps within a run about their mean, relative, a hand's unsteadiness included:
 /// 30 to 60 ms a tap (Repp 2005, from memory) is 8 to 14 % of a gap, and the jaw's own adds 10 %.
 pub(super) const GAP_SPREAD: f64 = 0.15;
@@ -62,7 +62,7 @@ pub(super) const SWALLOW: [f64; PHASES] = [0.88 / 6.7, 0.88 / 2.5, 0.88 / 9.5];
 /// to 8.7 and 2.5 to 23 of Hartmann and others 2011, read as plus and minus two.
 pub(super) const SWALLOW_BABY_SPREAD: f64 = 0.4;
 /// How much a phase's swallowing departs from what the baby's quick sucks say, likewise.
-pub(super) const SWALLOW_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.18, 0.25];
+pub(super) const SWALLOW_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.14, 0.13];
 
 /// Share of sucks that the hand misses: 0 to 15 % (common practice, no published figure).
 pub(super) const MISSED: f64 = 0.07;
@@ -86,7 +86,7 @@ pub(super) const REST_MS: [f64; PHASES] = [5_000.0, 4_300.0, 8_500.0];
 /// How much babies differ in rests, one standard deviation of the logarithm. Common practice.
 pub(super) const REST_MS_BABY_SPREAD: f64 = 0.22;
 /// How much a phase's rests depart from what the baby's quick sucks say, likewise.
-pub(super) const REST_MS_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.3, 0.29];
+pub(super) const REST_MS_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.22, 0.24];
 /// Spread of rests, one standard deviation of the logarithm: "interburst variation high" (Hack and
 /// others 1985, Early Hum Dev 11:133); the value is common practice.
 pub(super) const REST_SPREAD: f64 = 0.65;
@@ -108,14 +108,15 @@ pub(super) const LATE_FLOW_MS: f64 = 480_000.0;
 /// Mean length of one flow, in milliseconds: 45 s to 3.5 min (Gardner and others 2015, BMC
 /// Pregnancy Childbirth 15:156).
 pub(super) const FLOW_MS: f64 = 120_000.0;
-/// Chance that quick sucks follow a flow, and not flutter at once. Common practice.
-pub(super) const QUICK_AFTER_FLOW: f64 = 0.8;
+/// Chance that quick sucks follow a flow, and not flutter at once: the milk slackens before the baby
+/// tires of asking for more. Common practice.
+pub(super) const QUICK_AFTER_FLOW: f64 = 0.98;
 /// Mean time of quick sucks after a flow, in milliseconds, where the next flow is near. Common
 /// practice.
-pub(super) const BETWEEN_FLOWS_MS: f64 = 90_000.0;
+pub(super) const BETWEEN_FLOWS_MS: f64 = 120_000.0;
 /// Share of times after a flow where quick sucks go on for long, and their mean, in milliseconds:
 /// 2.5 ejections of about 2 minutes in a feed of 16 minutes leave minutes between them.
-pub(super) const LONG_BETWEEN_SHARE: f64 = 0.5;
+pub(super) const LONG_BETWEEN_SHARE: f64 = 0.6;
 /// See [`LONG_BETWEEN_SHARE`].
 pub(super) const LONG_BETWEEN_MS: f64 = 420_000.0;
 /// Chance that another flow follows quick sucks, and not flutter: 2.5 ejections a feed (Ramsay and
@@ -127,8 +128,8 @@ pub(super) const NO_FLOW: f64 = 0.05;
 /// the sleepy end. Common practice.
 pub(super) const FLUTTER_MS: f64 = 6_000_000.0;
 /// Share of flutters that are a drowsy while after which the baby wakes up, and their mean, in
-/// milliseconds. Common practice.
-pub(super) const DROWSY_SHARE: f64 = 0.15;
+/// milliseconds. Common practice. Small, as late quick sucks are else taken for such a while.
+pub(super) const DROWSY_SHARE: f64 = 0.02;
 /// See [`DROWSY_SHARE`].
 pub(super) const DROWSY_MS: f64 = 90_000.0;
 /// Looking back, the odds of flutter in the parts of a feed, against those above: it is the sleepy
@@ -136,6 +137,9 @@ pub(super) const DROWSY_MS: f64 = 90_000.0;
 pub(super) const FLUTTER_ODDS: [f64; 3] = [0.05, 0.4, 1.3];
 /// The shares of a feed at which its second and its third part begin.
 pub(super) const FLUTTER_PARTS: [f64; 2] = [0.35, 0.55];
+/// How readily a feed that was ended ends in another phase, against ending in flutter: most are
+/// watched to the sleepy end. Odds; common practice.
+pub(super) const ENDS_AWAKE_ODDS: f64 = 0.2;
 /// A feed shorter than this counts as so long, in milliseconds: it may go on.
 pub(super) const FLUTTER_FEED_MS_LEAST: u64 = 480_000;
 /// Chance that a baby put back on after being off starts again with quick sucks. Common practice.

@@ -17,6 +17,11 @@ pub trait Hidden<const STATES: usize> {
     fn backward(&self, to: usize, weights: &mut [f64; STATES]);
     /// The same for the one best way into each state: its weight, and the state that it comes from.
     fn best(&self, to: usize, states: &mut [f64; STATES]) -> [usize; STATES];
+    /// How well it fits each state that the row ends after the last item; all alike if it does not
+    /// say anything.
+    fn end(&self) -> [f64; STATES] {
+        [1.0; STATES]
+    }
     /// How well an item fits each state, up to a factor whose logarithm is given.
     fn fit(&self, at: usize) -> ([f64; STATES], f64);
 }
@@ -70,8 +75,12 @@ pub fn posterior<const STATES: usize, M: Hidden<STATES>>(
         }
         room.push(states);
     }
+    let mut after = model.end();
+    if !room.is_empty() {
+        weigh(&mut states, &after);
+        product *= normalise(&mut states);
+    }
     logarithm += product.ln();
-    let mut after = [1.0; STATES];
     for (at, states) in room.iter().enumerate().rev() {
         let mut both = *states;
         weigh(&mut both, &after);
@@ -102,6 +111,7 @@ pub fn course<const STATES: usize, M: Hidden<STATES>>(model: &M) -> (Vec<usize>,
         weigh(&mut states, &fit);
         logarithm += scale + normalise(&mut states).ln();
     }
+    weigh(&mut states, &model.end());
     let Some(mut state) = (0..STATES).max_by(|a, b| states[*a].total_cmp(&states[*b])) else {
         return (Vec::new(), logarithm);
     };

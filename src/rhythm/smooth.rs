@@ -152,6 +152,10 @@ impl Hidden<STAGES> for Judging<'_> {
         chain.best(stages, &Steps::of(ms))
     }
 
+    fn end(&self) -> Stages {
+        self.parts.end()
+    }
+
     fn fit(&self, at: usize) -> (Stages, f64) {
         let suck = &self.sucks[at];
         let swallow = &self.swallows[usize::from(suck.swallows.min(2))];
@@ -167,14 +171,15 @@ impl Hidden<STAGES> for Judging<'_> {
 }
 
 /// Looks back over the sucks.
-fn smooth(sucks: &[Suck], numbers: &Numbers, rest_ms: u64) -> Smoothed {
-    let (readings, blocks) = learn::readings(sucks, numbers, rest_ms);
+fn smooth(feed: &Sucks, numbers: &Numbers, rest_ms: u64) -> Smoothed {
+    let (readings, blocks) = learn::readings(feed, numbers, rest_ms);
+    let sucks = &feed.sucks;
     let own = readings.first().map_or_else(Own::start, |it| it.own);
     // Now, so that a long feed's blocks are not held beside all that follows.
     let course = blocks.course(&own);
     drop(blocks);
     let mut gaps = Gaps::new(sucks, rest_ms);
-    let parts = Parts::of(sucks);
+    let parts = Parts::of(feed);
     let mut phases = vec![[0.0; PHASES]; sucks.len()];
     let mut room = Vec::with_capacity(sucks.len());
     // The best one last: its fits stay for what follows.
@@ -258,7 +263,7 @@ pub(super) fn summary(
     out_of_order: u32,
 ) -> Summary {
     let sucks = Sucks::of(taps);
-    let mut smoothed = smooth(&sucks.sucks, numbers, rest_ms);
+    let mut smoothed = smooth(&sucks, numbers, rest_ms);
     let mut labels: Vec<Phase> = smoothed.phases.iter().map(|it| phase(most(it))).collect();
     let computed = (!boundaries.is_empty()).then(|| {
         let computed = tile::of(taps, &sucks, &labels, &smoothed, rest_ms);
@@ -286,6 +291,6 @@ pub(super) fn summary(
 
 /// How the baby sucks over all of these taps, whatever the phases.
 pub(super) fn way(taps: &[Tap], numbers: &Numbers, rest_ms: u64) -> PhaseRates {
-    let sucks = Sucks::of(taps).sucks;
-    rate::way(&sucks, &smooth(&sucks, numbers, rest_ms), rest_ms)
+    let sucks = Sucks::of(taps);
+    rate::way(&sucks.sucks, &smooth(&sucks, numbers, rest_ms), rest_ms)
 }

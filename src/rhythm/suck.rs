@@ -3,7 +3,7 @@
 
 use super::live::SWALLOW_LATE_MS;
 use super::watch::{Before, Seen, Watch};
-use crate::record::{At, Tap};
+use crate::record::{At, Tap, TapWhat};
 
 /// One jaw movement.
 #[derive(Debug, Clone, Copy)]
@@ -19,6 +19,8 @@ pub(super) struct Sucks {
     pub(super) sucks: Vec<Suck>,
     /// For each tapped suck, doubled ones too, the index of its suck.
     pub(super) of_tap: Vec<u32>,
+    /// When the feed was ended, if that is the last that is known of it.
+    pub(super) ended: Option<At>,
 }
 
 impl Sucks {
@@ -53,6 +55,11 @@ impl Sucks {
                 Seen::Changed | Seen::Unchanged => {}
             }
         }
-        Self { sucks, of_tap }
+        let ended = taps.last().filter(|it| it.what == TapWhat::End);
+        Self {
+            sucks,
+            of_tap,
+            ended: ended.map(|it| it.at),
+        }
     }
 }

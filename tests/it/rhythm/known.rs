@@ -3,7 +3,7 @@
 //! measured over these seeds, so that a change for the worse is noticed.
 
 use feedside::practice::{Baby, HandLevel, Truth, simulate};
-use feedside::record::{At, TapWhat};
+use feedside::record::{At, Tap, TapWhat};
 use feedside::rhythm::of;
 
 use super::phase_at;
@@ -52,6 +52,27 @@ fn most_sucks_get_their_true_phase_and_first_flow_is_near() {
         assert!(wrong < wrong_most, "{level:?}: {wrong}");
         assert!(median_s < flow_s_most, "{level:?}: {median_s}");
     }
+}
+
+#[test]
+fn a_feed_that_was_ended_is_told_to_end_in_flutter_more_often() {
+    let (mut with, mut without) = (0, 0);
+    for (seed, baby) in (100..160).zip(Baby::ALL.iter().cycle()) {
+        // Cut short, so that it ends in any phase; the same taps, ended or still going on.
+        let mut taps = simulate(*baby, HandLevel::Usual.hand(), seed, 18).taps;
+        taps.retain(|it| it.at.as_ms() < 12 * 60_000);
+        let Some(last) = taps.last().map(|it| it.at) else {
+            continue;
+        };
+        let open = of(&taps).totals_ms.flutter;
+        let what = TapWhat::End;
+        taps.push(Tap { at: last, what });
+        let ended = of(&taps).totals_ms.flutter;
+        with += usize::from(open < ended);
+        without += usize::from(ended < open);
+    }
+    println!("more flutter in {with}, less in {without}");
+    assert!(5 <= with && without <= with / 4, "{with} {without}");
 }
 
 #[test]

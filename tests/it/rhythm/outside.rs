@@ -5,6 +5,14 @@ use feedside::rhythm::{Hidden, course, posterior};
 /// A small model with fixed tables.
 struct Small {
     seen: &'static [usize],
+    end: [f64; 3],
+}
+
+impl Small {
+    fn of(seen: &'static [usize]) -> Self {
+        let end = [1.0; 3];
+        Self { seen, end }
+    }
 }
 
 const START: [f64; 3] = [0.7, 0.2, 0.1];
@@ -39,6 +47,10 @@ impl Hidden<3> for Small {
         });
         *states = std::array::from_fn(|to| states[from[to]] * CHANGE[from[to]][to]);
         from
+    }
+
+    fn end(&self) -> [f64; 3] {
+        self.end
     }
 
     fn fit(&self, at: usize) -> ([f64; 3], f64) {
@@ -91,7 +103,7 @@ const NEAR: f64 = 1e-9;
 fn the_probability_of_each_state_is_that_of_hmmlearn() {
     let mut given = vec![[0.0; 3]; SEEN.len()];
     let mut room = Vec::new();
-    let score = posterior(&Small { seen: &SEEN }, &mut room, |at, states| {
+    let score = posterior(&Small::of(&SEEN), &mut room, |at, states| {
         given[at] = *states
     });
     assert!((score - SCORE).abs() < NEAR, "{score}");
@@ -102,7 +114,7 @@ fn the_probability_of_each_state_is_that_of_hmmlearn() {
 
 #[test]
 fn the_most_probable_course_is_that_of_hmmlearn() {
-    let (given, score) = course(&Small { seen: &SEEN });
+    let (given, score) = course(&Small::of(&SEEN));
     assert_eq!(given, COURSE);
     assert!((score - COURSE_SCORE).abs() < NEAR, "{score}");
 }
@@ -111,19 +123,56 @@ fn the_most_probable_course_is_that_of_hmmlearn() {
 fn a_long_row_neither_vanishes_nor_overflows() {
     let seen: &'static [usize] = Box::leak(SEEN.repeat(2_000).into_boxed_slice());
     let mut count = 0;
-    let score = posterior(&Small { seen }, &mut Vec::new(), |_, states| {
+    let score = posterior(&Small::of(seen), &mut Vec::new(), |_, states| {
         count += 1;
         assert!((states.iter().sum::<f64>() - 1.0).abs() < NEAR);
     });
     assert_eq!(count, 48_000);
-    assert!(score.is_finite() && course(&Small { seen }).1 <= score);
+    assert!(score.is_finite() && course(&Small::of(seen)).1 <= score);
 }
 
 #[test]
 fn nothing_has_no_course() {
-    assert_eq!(course(&Small { seen: &[] }), (Vec::new(), 0.0));
-    assert_eq!(
-        posterior(&Small { seen: &[] }, &mut Vec::new(), |_, _| {}),
-        0.0
-    );
+    assert_eq!(course(&Small::of(&[])), (Vec::new(), 0.0));
+    assert_eq!(posterior(&Small::of(&[]), &mut Vec::new(), |_, _| {}), 0.0);
+}
+
+#[test]
+fn a_row_that_says_how_it_ends_is_judged_by_all_its_courses() {
+    // The definition itself, with no recursion: every course of states is weighed.
+    const COUNT: usize = 6;
+    let small = Small {
+        seen: &SEEN[..COUNT],
+        end: [0.2, 0.5, 1.0],
+    };
+    let (mut all, mut of_state) = (0.0, [[0.0; 3]; COUNT]);
+    let mut best = (Vec::new(), 0.0);
+    for number in 0..3_usize.pow(COUNT as u32) {
+        let states: Vec<usize> = (0..COUNT as u32)
+            .map(|it| number / 3_usize.pow(it) % 3)
+            .collect();
+        let mut weight = START[states[0]] * small.end[states[COUNT - 1]];
+        for (at, state) in states.iter().enumerate() {
+            weight *= FIT[*state][SEEN[at]];
+        }
+        for pair in states.windows(2) {
+            weight *= CHANGE[pair[0]][pair[1]];
+        }
+        all += weight;
+        for (at, state) in states.iter().enumerate() {
+            of_state[at][*state] += weight;
+        }
+        if best.1 < weight {
+            best = (states, weight);
+        }
+    }
+    let score = posterior(&small, &mut Vec::new(), |at, states| {
+        for (given, expected) in states.iter().zip(of_state[at]) {
+            assert!((given - expected / all).abs() < NEAR, "{given} {expected}");
+        }
+    });
+    assert!((score - f64::ln(all)).abs() < NEAR, "{score}");
+    let (given, score) = course(&small);
+    assert_eq!(given, best.0);
+    assert!((score - best.1.ln()).abs() < NEAR, "{score}");
 }
