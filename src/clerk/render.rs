@@ -7,8 +7,8 @@ use slint::{Global, Model as _, ModelRc, SharedString, VecModel};
 
 use super::model::{LineFor, Model, Notice};
 use super::ui::{ClerkAdapter, ClerkWindow, HeadRow, Line, Mood};
-use crate::desk::tell::{grouped, marks, missing_line, record};
-use crate::desk::{Kept, RecordHead, Said, tell};
+use crate::desk::tell::{grouped, kept_about, marks, missing_line, record};
+use crate::desk::{RecordHead, Said, tell};
 use crate::words::Words;
 
 /// A space at which no line ends.
@@ -36,7 +36,10 @@ pub fn render(model: &Model, words: &Words, window: &ClerkWindow) {
         kept.map_or_else(String::new, |it| grouped(&it.head.receipt))
             .into(),
     );
-    it.set_receipt_about(kept.map_or_else(String::new, |it| about(it, words)).into());
+    it.set_receipt_about(
+        kept.map_or_else(String::new, |it| kept_about(it, words).join("\n"))
+            .into(),
+    );
     it.set_line(match model.line_for {
         LineFor::Nothing => Line::None,
         LineFor::Search => Line::Search,
@@ -153,32 +156,6 @@ fn missing(model: &Model, words: &Words) -> String {
         .iter()
         .map(|it| missing_line(it, words))
         .collect();
-    lines.join("\n")
-}
-
-/// What stands under a receipt: which record it is for, and what has to be said with it.
-fn about(kept: &Kept, words: &Words) -> String {
-    let head = &kept.head;
-    let number = [("number", head.number.into())];
-    let mut lines = vec![
-        words.say_with(
-            if kept.again {
-                "desk-kept-again"
-            } else {
-                "desk-kept"
-            },
-            &number,
-        ),
-        record(head, words),
-    ];
-    lines.extend(marks(head, words));
-    if let Some(since) = kept.key_retired {
-        let args = [
-            ("since", words.date_time(since.local()).into()),
-            ("tablet", head.tablet.as_str().into()),
-        ];
-        lines.push(words.say_with("desk-key-was-retired", &args));
-    }
     lines.join("\n")
 }
 

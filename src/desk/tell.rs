@@ -138,7 +138,8 @@ pub(super) fn refused(error: &DeskError, words: &Words) -> String {
     format!("{}\n{}\n", explained.happened, explained.now_do)
 }
 
-fn kept_lines(kept: &Kept, words: &Words) -> String {
+/// What is told beside a receipt: which record it is for, and what has to be said with it.
+pub fn kept_about(kept: &Kept, words: &Words) -> Vec<String> {
     let head = &kept.head;
     let number = [("number", head.number.into())];
     let mut lines = vec![
@@ -157,8 +158,13 @@ fn kept_lines(kept: &Kept, words: &Words) -> String {
         ];
         lines.push(words.say_with("desk-key-was-retired", &args));
     }
+    lines
+}
+
+fn kept_lines(kept: &Kept, words: &Words) -> String {
+    let mut lines = kept_about(kept, words);
     lines.push(words.say("desk-receipt"));
-    let receipt = grouped(&head.receipt);
+    let receipt = grouped(&kept.head.receipt);
     format!("{}\n\n{}\n  {receipt}\n", lines.join("\n"), big(&receipt))
 }
 
