@@ -84,16 +84,11 @@ fn main() {
 #[cfg(any(feature = "app", feature = "window"))]
 fn screens(root: &Path, out: &Path) {
     println!("cargo:rerun-if-changed=ui");
-    for (is_wanted, from, to) in [
-        (cfg!(feature = "app"), "ui/app.slint", "app_window.rs"),
-        (
-            cfg!(feature = "window"),
-            "ui/clerk.slint",
-            "clerk_window.rs",
-        ),
+    for (is_wanted, from) in [
+        (cfg!(feature = "app"), "ui/app.slint"),
+        (cfg!(feature = "window"), "ui/clerk.slint"),
     ] {
-        let path = root.join(from);
-        if !is_wanted || !path.exists() {
+        if !is_wanted || !root.join(from).exists() {
             continue;
         }
         let config = slint_build::CompilerConfiguration::new()
@@ -101,7 +96,8 @@ fn screens(root: &Path, out: &Path) {
             .with_style("fluent".to_owned())
             // Lets the tests find what is on a screen; a released program does without.
             .with_debug_info(std::env::var("PROFILE").is_ok_and(|it| it == "debug"));
-        if let Err(error) = slint_build::compile_with_output_path(path, out.join(to), config) {
+        // Written to `OUT_DIR` under the file's own name.
+        if let Err(error) = slint_build::compile_with_config(from, config) {
             println!("cargo::error={from}: {error}");
         }
     }

@@ -43,7 +43,7 @@ pub mod ward_policy;
     clippy::restriction
 )]
 pub mod ui {
-    include!(concat!(env!("OUT_DIR"), "/app_window.rs"));
+    include!(concat!(env!("OUT_DIR"), "/app.rs"));
 }
 
 /// The generated join from messages to the screens' words.

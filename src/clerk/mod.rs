@@ -27,7 +27,7 @@ pub mod worker;
     clippy::restriction
 )]
 pub mod ui {
-    include!(concat!(env!("OUT_DIR"), "/clerk_window.rs"));
+    include!(concat!(env!("OUT_DIR"), "/clerk.rs"));
 }
 
 /// The generated join from messages to the window's words.
