@@ -26,6 +26,8 @@ import sys
 import tempfile
 import time
 
+from display import display
+
 WIDTH, HEIGHT = 1280, 800
 # The places that are clicked, in a window of that size and no window manager.
 FILL, BACK, FIRST_ROW, BEGIN = (640, 456), (44, 38), (640, 120), (1202, 38)
@@ -181,22 +183,8 @@ def rounds(program, count, chance, folder):
 
 
 def main(program, count="200", seed="1"):
-    read, write = os.pipe()
-    display = subprocess.Popen(
-        ["Xvfb", "-displayfd", str(write), "-screen", "0", f"{WIDTH}x{HEIGHT}x24",
-         "-nolisten", "tcp"],
-        pass_fds=[write], stderr=subprocess.DEVNULL,
-    )
-    os.close(write)
-    try:
-        with os.fdopen(read) as told:
-            os.environ["DISPLAY"] = ":" + told.readline().strip()
-        os.environ.pop("WAYLAND_DISPLAY", None)
-        with tempfile.TemporaryDirectory() as folder:
-            held = rounds(program, int(count), random.Random(int(seed)), pathlib.Path(folder))
-    finally:
-        display.terminate()
-        display.wait()
+    with display(WIDTH, HEIGHT), tempfile.TemporaryDirectory() as folder:
+        held = rounds(program, int(count), random.Random(int(seed)), pathlib.Path(folder))
     sys.exit(0 if held else 1)
 
 

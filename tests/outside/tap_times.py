@@ -28,6 +28,7 @@ import tempfile
 import threading
 import time
 
+from display import display
 from kill_taps import (BABY_ON, BACK, BEGIN, CROSS_CRADLE, FILL, FIRST_ROW, HEIGHT, LEFT, WIDTH,
                        click, to_the_window, xdotool)
 
@@ -158,19 +159,10 @@ def idle(app):
 
 
 def main(program, taps="10000", strip="100", minutes="10", pace="30"):
-    read, write = os.pipe()
     with tempfile.TemporaryDirectory() as folder:
         frames = pathlib.Path(folder) / "display"
         frames.mkdir()
-        display = subprocess.Popen(
-            ["Xvfb", "-displayfd", str(write), "-screen", "0", f"{WIDTH}x{HEIGHT}x24",
-             "-nolisten", "tcp", "-fbdir", str(frames)],
-            pass_fds=[write], stderr=subprocess.DEVNULL)
-        os.close(write)
-        try:
-            with os.fdopen(read) as told:
-                os.environ["DISPLAY"] = ":" + told.readline().strip()
-            os.environ.pop("WAYLAND_DISPLAY", None)
+        with display(WIDTH, HEIGHT, "-fbdir", str(frames)):
             app = App(program, pathlib.Path(folder) / "data")
             try:
                 xdotool(*to_the_window())
@@ -193,9 +185,6 @@ def main(program, taps="10000", strip="100", minutes="10", pace="30"):
             finally:
                 app.process.kill()
                 app.process.wait()
-        finally:
-            display.terminate()
-            display.wait()
 
 
 if __name__ == "__main__":

@@ -22,6 +22,7 @@ import tempfile
 import time
 import wave
 
+from display import display
 from listen_again import receipts_in, run, stored
 
 WIDTH, HEIGHT = 1180, 760
@@ -114,31 +115,18 @@ def main(program, rehearsal, texts_file):
     rehearsal = pathlib.Path(rehearsal)
     texts = pathlib.Path(texts_file).read_text(encoding="ascii").split()
     receipts = receipts_in((rehearsal / "receipt.txt").read_text(encoding="utf-8"))
-    read, write = os.pipe()
-    display = subprocess.Popen(
-        ["Xvfb", "-displayfd", str(write), "-screen", "0", f"{WIDTH}x{HEIGHT}x24",
-         "-nolisten", "tcp", "-noreset"],
-        pass_fds=[write], stderr=subprocess.DEVNULL,
-    )
-    os.close(write)
-    try:
-        with os.fdopen(read) as told:
-            os.environ["DISPLAY"] = ":" + told.readline().strip()
-        os.environ.pop("WAYLAND_DISPLAY", None)
-        with tempfile.TemporaryDirectory() as folder:
-            folder = pathlib.Path(folder)
-            noted = noting_player(folder)
-            for layout in LAYOUTS:
-                data = one(program, rehearsal, texts, receipts, layout, folder, noted)
-            for sound in ["kept", "piece", "refused"]:
-                with wave.open(str(data / "sounds" / f"{sound}.wav")) as read_back:
-                    seconds = read_back.getnframes() / read_back.getframerate()
-                    check(f"{sound}.wav: one channel of 16 bits, {seconds:.2f} s",
-                          read_back.getnchannels() == 1 and read_back.getsampwidth() == 2
-                          and 0.05 < seconds < 1)
-    finally:
-        display.terminate()
-        display.wait()
+    # The display stays as it is while no window is open.
+    with display(WIDTH, HEIGHT, "-noreset"), tempfile.TemporaryDirectory() as folder:
+        folder = pathlib.Path(folder)
+        noted = noting_player(folder)
+        for layout in LAYOUTS:
+            data = one(program, rehearsal, texts, receipts, layout, folder, noted)
+        for sound in ["kept", "piece", "refused"]:
+            with wave.open(str(data / "sounds" / f"{sound}.wav")) as read_back:
+                seconds = read_back.getnframes() / read_back.getframerate()
+                check(f"{sound}.wav: one channel of 16 bits, {seconds:.2f} s",
+                      read_back.getnchannels() == 1 and read_back.getsampwidth() == 2
+                      and 0.05 < seconds < 1)
     print(f"{len(failed)} failed")
     sys.exit(1 if failed else 0)
 
