@@ -1,8 +1,8 @@
 //! How right the rhythm is on simulated feeds whose truth is known, by level of the hand's noise.
 //!
-//! `cargo run --release --no-default-features --example accuracy [FEEDS [FIRST]]` prints a table for each
-//! of two simulators: `practice`, and one that is built otherwise. A table has the share of sucks
-//! in a wrong phase (looking back, by a pass that is told the feed's true numbers, live, and by a
+//! `cargo run --release --no-default-features --example accuracy [FEEDS [FIRST]]` prints a table for
+//! each of two simulators: `practice`, and one that is built otherwise. A table has the share of
+//! sucks in a wrong phase (looking back, by a pass that is told the feed's true numbers, live, and by a
 //! naive rule), the error of the first flow, told and by that pass, how well runs are found, and
 //! how often the 95 % intervals hold the truth, each with the standard error of that share.
 

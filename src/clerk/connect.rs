@@ -6,9 +6,9 @@ use std::rc::Rc;
 use slint::{ComponentHandle, Global, Weak};
 
 use super::effect::Effect;
-use super::event::{Event, Pressed};
+use super::event::Event;
 use super::model::Model;
-use super::render::render;
+use super::render::{render, render_list};
 use super::sound::Tone;
 use super::typing::Key;
 use super::ui::{ClerkAdapter, ClerkStrings, ClerkWindow};
@@ -57,18 +57,20 @@ impl Shell {
         self.draw();
     }
 
-    /// Time passed.
+    /// Time passed. As long as nothing is due nothing is drawn.
     pub fn tick(&self) {
-        self.hear(Event::Ticked((self.parts.now_ms)()));
+        let event = Event::Ticked((self.parts.now_ms)());
+        let effects = update(&mut self.model.borrow_mut(), event);
+        if !effects.is_empty() {
+            self.carry_out(effects);
+            self.draw();
+        }
     }
 
     /// Takes a key; whether the toolkit must not have it.
     fn press(&self, key: Key<'_>) -> bool {
-        let it = Pressed {
-            key,
-            at_ms: (self.parts.now_ms)(),
-        };
-        let (effects, is_toolkits) = pressed(&mut self.model.borrow_mut(), it);
+        let now_ms = (self.parts.now_ms)();
+        let (effects, is_toolkits) = pressed(&mut self.model.borrow_mut(), key, now_ms);
         self.carry_out(effects);
         self.draw();
         !is_toolkits
@@ -79,6 +81,11 @@ impl Shell {
             match effect {
                 Effect::Ask(ask) => (self.parts.ask)(ask),
                 Effect::Sound(tone) => (self.parts.sound)(tone),
+                Effect::ShowList => {
+                    if let Some(window) = self.window.upgrade() {
+                        render_list(&self.model.borrow(), &self.parts.words, &window);
+                    }
+                }
                 Effect::HearKeys => {
                     if let Some(window) = self.window.upgrade() {
                         window.invoke_hear_keys();

@@ -10,6 +10,8 @@ pub enum Effect {
     Ask(Ask),
     /// Heard by whoever holds the scanner.
     Sound(Tone),
+    /// The list is another.
+    ShowList,
     /// The keys are heard by the window again, whatever had them.
     HearKeys,
 }

@@ -2,15 +2,6 @@
 
 use super::worker::Told;
 
-/// A key as it came.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Pressed<'a> {
-    /// Which one.
-    pub key: super::typing::Key<'a>,
-    /// When, in milliseconds of a clock that only goes on.
-    pub at_ms: u64,
-}
-
 /// An event. Keys come by themselves, as `update::pressed` answers them at once.
 #[derive(Debug)]
 pub enum Event {

@@ -3,7 +3,7 @@
 
 use std::rc::Rc;
 
-use slint::{Global, Model as _, ModelRc, SharedString, VecModel};
+use slint::{Global, Model as _, ModelRc, VecModel};
 
 use super::model::{LineFor, Model, Notice};
 use super::ui::{ClerkAdapter, ClerkWindow, HeadRow, Line, Mood};
@@ -27,9 +27,11 @@ pub fn render(model: &Model, words: &Words, window: &ClerkWindow) {
     let told = told(model, words);
     it.set_mood(told.mood);
     it.set_headline(told.headline.into());
-    it.set_lines(lines_of(told.lines));
+    it.set_lines(told.lines.join("\n").into());
     it.set_asks_words(matches!(model.said, Some(Said::TabletAsks(_))) && model.is_in_front);
-    it.set_pieces(pieces(model));
+    if let Some(pieces) = other(&it.get_pieces(), pieces(model)) {
+        it.set_pieces(pieces);
+    }
     it.set_missing(missing(model, words).into());
     let kept = model.kept.as_ref();
     it.set_receipt(
@@ -74,11 +76,21 @@ pub fn render(model: &Model, words: &Words, window: &ClerkWindow) {
         model.notice,
         Some(Notice::Failed(_) | Notice::NotEnrolled | Notice::NoPrinter(_))
     ));
-    let rows: Vec<HeadRow> = model.heads.iter().map(|head| row(head, words)).collect();
-    // A list that is drawn anew loses its place: only where it is another.
-    if !it.get_heads().iter().eq(rows.iter().cloned()) {
-        it.set_heads(ModelRc::from(Rc::new(VecModel::from(rows))));
+}
+
+/// Shows the list: by itself, as its sentences are many, and most of what happens leaves it as it is.
+pub fn render_list(model: &Model, words: &Words, window: &ClerkWindow) {
+    let it = ClerkAdapter::get(window);
+    let rows = model.heads.iter().map(|head| row(head, words)).collect();
+    // A list that is drawn anew loses its place.
+    if let Some(rows) = other(&it.get_heads(), rows) {
+        it.set_heads(rows);
     }
+}
+
+/// The list of these, if it is another than the one shown.
+fn other<T: Clone + PartialEq + 'static>(shown: &ModelRc<T>, now: Vec<T>) -> Option<ModelRc<T>> {
+    (!shown.iter().eq(now.iter().cloned())).then(|| ModelRc::from(Rc::new(VecModel::from(now))))
 }
 
 /// The gravest thing that is to be told of scanning.
@@ -140,13 +152,12 @@ fn told(model: &Model, words: &Words) -> Told {
 }
 
 /// Which pieces of the record that is scanned are there; empty where none is begun.
-fn pieces(model: &Model) -> ModelRc<bool> {
-    let pieces: Vec<bool> = model.waiting.last().map_or_else(Vec::new, |waiting| {
+fn pieces(model: &Model) -> Vec<bool> {
+    model.waiting.last().map_or_else(Vec::new, |waiting| {
         (1..=waiting.count)
             .map(|piece| !waiting.missing.contains(&piece))
             .collect()
-    });
-    ModelRc::from(Rc::new(VecModel::from(pieces)))
+    })
 }
 
 /// What is missing of records begun, for those whom the boxes do not serve.
@@ -207,9 +218,4 @@ fn notice(notice: &Notice, words: &Words) -> String {
             format!("{} {}", explained.happened, explained.now_do)
         }
     }
-}
-
-fn lines_of(lines: Vec<String>) -> ModelRc<SharedString> {
-    let lines: Vec<SharedString> = lines.into_iter().map(Into::into).collect();
-    ModelRc::from(Rc::new(VecModel::from(lines)))
 }

@@ -1,10 +1,10 @@
 //! What each event at the desk's window leads to.
 
 use super::effect::Effect;
-use super::event::{Event, Pressed};
+use super::event::Event;
 use super::model::{LISTED_MOST, LineFor, Model, Notice, Page};
 use super::sound::Tone;
-use super::typing::Typed;
+use super::typing::{Key, Typed};
 use super::worker::{Ask, FORMS, Told};
 use crate::desk::Said;
 use crate::desk::command::PATIENCE;
@@ -13,9 +13,10 @@ use crate::record::Label;
 /// A person who searches has paused after so long, in milliseconds. Common practice.
 pub const SEARCH_PAUSE_MS: u64 = 250;
 
-/// Takes a key: what is to be done, and whether the toolkit may have it, too.
-pub fn pressed(model: &mut Model, it: Pressed<'_>) -> (Vec<Effect>, bool) {
-    let typed = model.typing.key(it.key, it.at_ms);
+/// Takes a key that came at this time, in milliseconds of a clock that only goes on: what is to be
+/// done, and whether the toolkit may have it, too.
+pub fn pressed(model: &mut Model, key: Key<'_>, now_ms: u64) -> (Vec<Effect>, bool) {
+    let typed = model.typing.key(key, now_ms);
     let is_toolkits = typed == Typed::Toolkits;
     let effects = match typed {
         Typed::Scanned(text) => {
@@ -101,6 +102,7 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
     }
 }
 
+/// What is due now; where nothing is, nothing has changed either.
 fn ticked(model: &mut Model, now_ms: u64) -> Vec<Effect> {
     let silent_ms = model.typing.silent_ms(now_ms).unwrap_or(u64::MAX);
     let mut effects = Vec::new();
@@ -133,7 +135,7 @@ fn heard(model: &mut Model, told: Told) -> Vec<Effect> {
             if searched == model.searched {
                 model.heads = heads;
             }
-            return vec![];
+            return vec![Effect::ShowList];
         }
         Told::Page(number, text, doubts) => {
             model.page = Some(Page {
@@ -172,9 +174,8 @@ fn answered(model: &mut Model, said: Said) -> Vec<Effect> {
     model.is_reading = false;
     let mut effects = Vec::new();
     let tone = match &said {
-        Said::Piece { .. } => Tone::Piece,
+        Said::Piece { .. } | Said::TabletAsks(_) | Said::TabletKnown(_) => Tone::Piece,
         Said::Kept(_) | Said::Test(_) => Tone::Kept,
-        Said::TabletAsks(_) | Said::TabletKnown(_) => Tone::Piece,
         Said::Refused(_) => Tone::Refused,
     };
     effects.push(Effect::Sound(tone));

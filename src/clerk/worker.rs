@@ -3,7 +3,7 @@
 //! Keys come faster than a disk writes: they wait here in order, never in the window. The clock is
 //! read here, for each thing anew.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::sync::mpsc::{Sender, channel};
 use std::thread;
 
@@ -134,11 +134,12 @@ fn done(desk: &mut Desk, around: &Around, ask: Ask) -> Result<Told, DeskError> {
 fn written(desk: &Desk, around: &Around, number: i64, form: As) -> Result<PathBuf, DeskError> {
     let bytes = desk.export_with(number, form, &Codes::built_in(), &around.words)?;
     let file = around.folder.join(file_name(number, form));
-    let failed = |file: &Path| DeskError::CannotWrite {
-        file: file.to_string_lossy().into_owned(),
-    };
-    write_privately(&file, &bytes).map_err(|_| failed(&file))?;
-    Ok(file)
+    match write_privately(&file, &bytes) {
+        Ok(()) => Ok(file),
+        Err(_) => Err(DeskError::CannotWrite {
+            file: file.to_string_lossy().into_owned(),
+        }),
+    }
 }
 
 /// A file's name: nothing of a person stands in it.
