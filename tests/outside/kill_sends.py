@@ -156,7 +156,7 @@ def main(desk, many, kills=100, records=100):
             if ended == 0:
                 break
         else:
-            sys.exit(f"it never ends: {told}")
+            sys.exit(f"it never ends: {told}{run('queue')[1]}")
     listed = run("queue")[1]
 
     visits = [key for key in fhir if key.startswith("Encounter?")]

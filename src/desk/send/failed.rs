@@ -3,32 +3,49 @@
 use crate::desk::inbox::{Problem, Settled, Trouble};
 use crate::record::WallTime;
 
+/// With whom a failure lies, and so how long it is tried again.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum LiesWith {
+    /// The place, whatever the record: it is away, busy, or lets nobody in. Tried until it is back,
+    /// so that nobody has to pick up each record by hand after a long weekend.
+    Place,
+    /// It cannot be told from here. Tried [`TRIES_MOST`] times.
+    Either,
+    /// The record: it would be refused again, and a person has to look at it.
+    Record,
+}
+
 /// A try that failed.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Failed {
     /// Why.
     pub problem: Problem,
-    /// Whether the same would be refused again, so that a person has to look at it.
-    pub for_good: bool,
+    /// With whom it lies.
+    pub lies_with: LiesWith,
 }
 
 impl Failed {
-    /// A trouble that may pass.
+    /// A trouble of the place.
     pub(super) const fn for_now(trouble: Trouble, given: Option<u16>) -> Self {
         Self {
             problem: Problem { trouble, given },
-            for_good: false,
+            lies_with: LiesWith::Place,
+        }
+    }
+
+    /// A trouble of the place or of the record.
+    pub(super) const fn unclear(trouble: Trouble, given: Option<u16>) -> Self {
+        Self {
+            problem: Problem { trouble, given },
+            lies_with: LiesWith::Either,
         }
     }
 
     /// A refusal that would come again.
-    pub(super) const fn for_good(given: Option<u16>) -> Self {
+    pub(super) const fn for_good(trouble: Trouble, given: Option<u16>) -> Self {
         Self {
-            problem: Problem {
-                trouble: Trouble::Refused,
-                given,
-            },
-            for_good: true,
+            problem: Problem { trouble, given },
+            lies_with: LiesWith::Record,
         }
     }
 }
@@ -37,19 +54,25 @@ impl Failed {
 pub const WAIT_FIRST_MS: i64 = 30_000;
 /// The longest wait, in milliseconds.
 pub const WAIT_MOST_MS: i64 = 3_600_000;
-/// How often a record is tried before a person has to look at it: about a day and a half. The
-/// three numbers are choices of this project.
+/// How often a record is tried that may be the cause, before a person has to look at it: about a
+/// day and a half. The three numbers are choices of this project.
 pub const TRIES_MOST: u32 = 40;
 
-/// What becomes of a record after a try, the `tries`th.
+/// What becomes of a record after a try, the `tries`th. A try that was cut off counts as one, but
+/// ends nothing by itself.
 pub fn after(result: Result<(), Failed>, tries: u32, now: WallTime) -> Settled {
-    match result {
-        Ok(()) => Settled::Sent,
-        Err(failed) if failed.for_good || TRIES_MOST <= tries => Settled::Dead(failed.problem),
-        Err(failed) => {
-            let doublings = tries.saturating_sub(1).min(20);
-            let wait_ms = (WAIT_FIRST_MS << doublings).min(WAIT_MOST_MS);
-            Settled::Again(failed.problem, now.utc_ms().saturating_add(wait_ms))
-        }
+    let Err(failed) = result else {
+        return Settled::Sent;
+    };
+    let is_over = match failed.lies_with {
+        LiesWith::Place => false,
+        LiesWith::Either => TRIES_MOST <= tries,
+        LiesWith::Record => true,
+    };
+    if is_over {
+        return Settled::Dead(failed.problem);
     }
+    let doublings = tries.saturating_sub(1).min(20);
+    let wait_ms = (WAIT_FIRST_MS << doublings).min(WAIT_MOST_MS);
+    Settled::Again(failed.problem, now.utc_ms().saturating_add(wait_ms))
 }

@@ -97,20 +97,22 @@ impl Sender for FhirSender {
         if is_whole(&body, sent) {
             Ok(())
         } else {
-            Err(Failed::for_now(Trouble::Garbage, Some(status)))
+            Err(Failed::unclear(Trouble::Garbage, Some(status)))
         }
     }
 }
 
 /// What a status says (RFC 9110, 15; RFC 6585, 4). Refused for good is what would be refused again:
-/// the server read the bundle and does not take it.
+/// the server read the bundle and does not take it. An error within the server (500) may be of this
+/// bundle's making.
 const fn judged(status: u16) -> Result<(), Failed> {
     match status {
         200 | 201 => Ok(()),
-        400 | 406 | 409..=413 | 415 | 422 => Err(Failed::for_good(Some(status))),
+        400 | 406 | 409..=413 | 415 | 422 => Err(Failed::for_good(Trouble::Refused, Some(status))),
         401 | 403 | 407 => Err(Failed::for_now(Trouble::NotLetIn, Some(status))),
-        408 | 425 | 429 | 500..=599 => Err(Failed::for_now(Trouble::Busy, Some(status))),
-        _ => Err(Failed::for_now(Trouble::Garbage, Some(status))),
+        408 | 425 | 429 | 502..=504 => Err(Failed::for_now(Trouble::Busy, Some(status))),
+        500..=599 => Err(Failed::unclear(Trouble::Busy, Some(status))),
+        _ => Err(Failed::unclear(Trouble::Garbage, Some(status))),
     }
 }
 

@@ -89,7 +89,7 @@ fn exchange(stream: &mut TcpStream, block: &[u8], patience: Duration) -> Result<
             Ok(0) if answer.is_empty() => {
                 return Err(Failed::for_now(Trouble::Unreachable, None));
             }
-            Ok(0) => return Err(Failed::for_now(Trouble::Garbage, None)),
+            Ok(0) => return Err(Failed::unclear(Trouble::Garbage, None)),
             Ok(length) => answer.extend(&chunk[..length]),
             Err(error) if error.kind() == ErrorKind::Interrupted => {}
             Err(error) => return Err(failed(&error)),
@@ -98,11 +98,11 @@ fn exchange(stream: &mut TcpStream, block: &[u8], patience: Duration) -> Result<
             answer.truncate(end);
             return match answer.iter().position(|byte| *byte == START) {
                 Some(start) => Ok(answer.split_off(start + 1)),
-                None => Err(Failed::for_now(Trouble::Garbage, None)),
+                None => Err(Failed::unclear(Trouble::Garbage, None)),
             };
         }
         if ANSWER_BYTES_MOST < answer.len() {
-            return Err(Failed::for_now(Trouble::Garbage, None));
+            return Err(Failed::unclear(Trouble::Garbage, None));
         }
     }
 }
@@ -117,7 +117,7 @@ fn failed(error: &std::io::Error) -> Failed {
 
 /// Whether an acknowledgement accepts the message of this id.
 fn accepted(answer: &[u8], control_id: &str) -> Result<(), Failed> {
-    const GARBAGE: Failed = Failed::for_now(Trouble::Garbage, None);
+    const GARBAGE: Failed = Failed::unclear(Trouble::Garbage, None);
     let answer = String::from_utf8_lossy(answer);
     let header = answer.strip_prefix("MSH").ok_or(GARBAGE)?;
     let separator = header.chars().next().ok_or(GARBAGE)?;
@@ -147,8 +147,9 @@ fn accepted(answer: &[u8], control_id: &str) -> Result<(), Failed> {
             // an error within. Systems differ in what they call an error and what a rejection, so
             // without a condition it is tried again for a while.
             Err(match condition {
-                Some(100..=104 | 200..=205) => Failed::for_good(condition),
-                _ => Failed::for_now(Trouble::Busy, condition),
+                Some(100..=104 | 200..=205) => Failed::for_good(Trouble::Refused, condition),
+                Some(206 | 207) => Failed::for_now(Trouble::Busy, condition),
+                _ => Failed::unclear(Trouble::Busy, condition),
             })
         }
         _ => Err(GARBAGE),

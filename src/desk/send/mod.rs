@@ -14,13 +14,13 @@ mod place;
 
 use std::time::Duration;
 
-pub use failed::{Failed, TRIES_MOST, WAIT_FIRST_MS, WAIT_MOST_MS, after};
+pub use failed::{Failed, LiesWith, TRIES_MOST, WAIT_FIRST_MS, WAIT_MOST_MS, after};
 pub use fhir::FhirSender;
 pub use mllp::MllpSender;
 pub use place::Place;
 
 use super::{Desk, DeskError, facts};
-use crate::desk::inbox::{Counts, Problem, Settled, Trouble};
+use crate::desk::inbox::{Counts, Settled, Trouble};
 use crate::record::WallTime;
 use crate::report::Facts;
 use crate::report::codes::Codes;
@@ -92,13 +92,7 @@ impl Desk {
                 Err(error @ (DeskError::ServerUnreachable | DeskError::Store(_))) => {
                     return Err(error);
                 }
-                Err(_) => Err(Failed {
-                    problem: Problem {
-                        trouble: Trouble::Unreadable,
-                        given: None,
-                    },
-                    for_good: true,
-                }),
+                Err(_) => Err(Failed::for_good(Trouble::Unreadable, None)),
             };
             let ended = now()?;
             let how = after(result, claimed.tries, ended);

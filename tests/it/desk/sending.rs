@@ -7,7 +7,7 @@ use std::time::Duration;
 
 use feedside::desk::inbox::{Counts, Settled, State, Trouble};
 use feedside::desk::send::{
-    Failed, FhirSender, HOLD_MS, MllpSender, Patience, Place, Sender, TRIES_MOST, Tried,
+    Failed, FhirSender, HOLD_MS, LiesWith, MllpSender, Patience, Place, Sender, TRIES_MOST, Tried,
     WAIT_FIRST_MS, WAIT_MOST_MS, after,
 };
 use feedside::desk::{Desk, DeskError};
@@ -250,15 +250,17 @@ fn a_refused_record_waits_for_a_person_and_holds_up_no_other() {
     assert_eq!(server.kept.lock().unwrap().of_kind("Encounter").len(), 2);
 }
 
+fn failed(trouble: Trouble, lies_with: LiesWith) -> Failed {
+    let problem = feedside::desk::inbox::Problem {
+        trouble,
+        given: None,
+    };
+    Failed { problem, lies_with }
+}
+
 #[test]
 fn waits_double_from_half_a_minute_to_an_hour_and_end() {
-    let failed = Failed {
-        problem: feedside::desk::inbox::Problem {
-            trouble: Trouble::Busy,
-            given: None,
-        },
-        for_good: false,
-    };
+    let failed = failed(Trouble::Garbage, LiesWith::Either);
     for (tries, wait_ms) in [
         (1, 30_000),
         (2, 60_000),
@@ -278,6 +280,20 @@ fn waits_double_from_half_a_minute_to_an_hour_and_end() {
         Settled::Dead(failed.problem)
     );
     assert_eq!(after(Ok(()), TRIES_MOST, now()), Settled::Sent);
+}
+
+/// A record whose first forty tries were cut off was given up at the next broken connection.
+#[test]
+fn a_place_that_is_away_makes_no_record_be_given_up() {
+    for tries in [1, TRIES_MOST, TRIES_MOST + 1, u32::MAX] {
+        for trouble in [Trouble::Unreachable, Trouble::Silent, Trouble::NotLetIn] {
+            let how = after(Err(failed(trouble, LiesWith::Place)), tries, now());
+            assert!(matches!(how, Settled::Again(..)), "{tries} {trouble:?}");
+        }
+        let refused = failed(Trouble::Refused, LiesWith::Record);
+        let how = after(Err(refused), tries, now());
+        assert_eq!(how, Settled::Dead(refused.problem), "{tries}");
+    }
 }
 
 #[test]
