@@ -1,7 +1,9 @@
 //! The frozen list of stored words that travel as numbers. Position in the file is the number.
 //!
-//! The list belongs to wire version 1 and is never edited once records are out: a word that is not
-//! in it travels as text. Knows nothing of what the words mean.
+//! The list is never edited once records are out; words may be added at its end. A word that is not
+//! in it travels as text, which older desks can read: a word that is added today is of use only to
+//! tablets whose desk has it, so add what is to come, as the versions of rules, before it is needed.
+//! Knows nothing of what the words mean.
 
 use std::collections::HashMap;
 use std::sync::OnceLock;

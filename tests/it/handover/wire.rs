@@ -344,6 +344,15 @@ fn every_rule_of_today_has_its_line_in_the_frozen_list() {
         let word = missing.as_word();
         assert!(dictionary::number(word).is_some(), "{word}");
     }
+    // As text a version costs its letters, and one visit in twenty-five its single code.
+    use feedside::{findings, growth, rhythm};
+    for version in [
+        rhythm::RULE_VERSION,
+        growth::RULE_VERSION,
+        findings::RULE_VERSION,
+    ] {
+        assert!(dictionary::number(version).is_some(), "{version}");
+    }
 }
 
 /// Rules that the list does not know, or knows otherwise, are written all the same: three of them
