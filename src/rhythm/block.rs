@@ -311,7 +311,7 @@ const WANDER_GAPS_LEAST: u32 = 4;
 /// What is taken before a feed has shown it: see [`super::parameter::RATE_WEIGHT`].
 const WANDER_WEIGHT: f64 = super::parameter::RATE_WEIGHT;
 /// How many gaps that is worth.
-const WANDER_START: f64 = 40.0;
+const WANDER_START: f64 = 100.0;
 /// The least and the most that are taken.
 const WANDER_WEIGHT_LEAST: f64 = 0.25;
 /// See [`WANDER_WEIGHT_LEAST`].

@@ -4,12 +4,14 @@
 //!    flow where swallows lie dense and flutter from some share of the feed on.
 //! 2. Each goes through rounds of expectation and maximisation (Dempster, Laird and Rubin 1977,
 //!    J R Stat Soc B 39:1): judge every block with the numbers, take the numbers anew.
-//! 3. The best go on. Those that stay plausible are all kept, weighed by how well they fit: where
-//!    a feed can be read in two ways, neither is taken for certain.
+//! 3. The best go on, as each kind of feeding; and of those the best again. Those that stay
+//!    plausible are all kept, weighed by how well they fit: where a feed can be read in two ways,
+//!    neither is taken for certain.
 //!
 //! Longer feeds show more in one round, and take fewer.
 
 use super::block::{Blocks, Room};
+use super::kind::{KINDS, USUAL};
 use super::own::Own;
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, READINGS_WEIGHT};
 use super::suck::{Suck, Sucks};
@@ -40,6 +42,10 @@ struct Effort {
     first: usize,
     /// How many go on.
     kept: usize,
+    /// Of how many kinds they are tried, one round each.
+    kinds: usize,
+    /// How many of these go on.
+    of_kinds: usize,
     /// Rounds for those.
     more: usize,
 }
@@ -52,6 +58,8 @@ const EFFORTS: [Effort; 4] = [
         cuts: 0,
         first: 1,
         kept: 1,
+        kinds: 1,
+        of_kinds: 1,
         more: 1,
     },
     Effort {
@@ -60,6 +68,8 @@ const EFFORTS: [Effort; 4] = [
         cuts: 5,
         first: 2,
         kept: 3,
+        kinds: KINDS.len(),
+        of_kinds: 8,
         more: 6,
     },
     Effort {
@@ -68,6 +78,8 @@ const EFFORTS: [Effort; 4] = [
         cuts: 4,
         first: 1,
         kept: 2,
+        kinds: KINDS.len(),
+        of_kinds: 3,
         more: 4,
     },
     Effort {
@@ -76,6 +88,8 @@ const EFFORTS: [Effort; 4] = [
         cuts: 1,
         first: 1,
         kept: 1,
+        kinds: 1,
+        of_kinds: 1,
         more: 2,
     },
 ];
@@ -127,7 +141,8 @@ impl Learning<'_> {
         let mut table = self.blocks.table(&own);
         let mut fit = self.blocks.judge(&own, &table, &mut self.room);
         for _ in 0..rounds {
-            (own, plausible) = Own::of(&self.blocks.sums(&self.room.phases, &table));
+            let sums = self.blocks.sums(&self.room.phases, &table);
+            (own, plausible) = Own::of(&sums, own.kind);
             own.rate_weight = rate_weight;
             table = self.blocks.table(&own);
             fit = self.blocks.judge(&own, &table, &mut self.room);
@@ -170,7 +185,7 @@ impl Learning<'_> {
                 shares
             })
             .collect();
-        Own::of(&self.blocks.sums(&phases, &self.blocks.table(base))).0
+        Own::of(&self.blocks.sums(&phases, &self.blocks.table(base)), USUAL).0
     }
 }
 
@@ -231,6 +246,19 @@ fn learnt(sucks: &[Suck], starts: &[Own], blocks: &Blocks, effort: &Effort) -> V
         let table = blocks.table(own);
         blocks.judge(own, &table, &mut learning.room);
         rate_weight = blocks.rate_weight(own, &learning.room.phases, &table);
+    }
+    if 1 < effort.kinds {
+        let usual = std::mem::take(&mut tried);
+        for (own, _) in usual {
+            for kind in 0..effort.kinds {
+                add(
+                    &mut tried,
+                    learning.rounds(Own { kind, ..own }, 1, rate_weight),
+                );
+            }
+        }
+        best_first(&mut tried);
+        tried.truncate(effort.of_kinds);
     }
     let mut kept = Vec::new();
     for (own, _) in tried {

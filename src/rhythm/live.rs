@@ -7,6 +7,7 @@
 
 use super::chain::{self, Chain, Stages, Steps};
 use super::evidence::{self, GapFit};
+use super::kind::USUAL;
 use super::learn::Numbers;
 use super::own::{Own, Sums};
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, SWITCH_AT};
@@ -338,7 +339,7 @@ impl Now {
         }
         self.sums
             .add_sucks(&self.phases, 1.0, f64::from(u8::from(swallow)));
-        self.own = Own::of(&self.sums).0;
+        self.own = Own::of(&self.sums, USUAL).0;
         self.last_swallows = u8::from(swallow);
         self.recent.push((at, swallow));
         if goes_on {
@@ -372,7 +373,7 @@ impl Now {
             for (sum, share) in self.sums.swallows.iter_mut().zip(self.phases) {
                 *sum += share;
             }
-            self.own = Own::of(&self.sums).0;
+            self.own = Own::of(&self.sums, USUAL).0;
             if let Some(last) = self.recent.last_mut() {
                 last.1 = true;
             }

@@ -9,8 +9,8 @@
 //!    is known, or was broken by time off the breast or time that nobody looked.
 //! 2. `tempo`: a gap is a rest if it is longer than [`REST_GAPS`] of the feed's own usual gaps,
 //!    and never if it is not longer than [`REST_MS_FLOOR`]. Missed taps do not split a run.
-//! 3. `own`: how fast this baby sucks, swallows and rests, drawn from the published means towards
-//!    what this feed shows, phase by phase.
+//! 3. `own`: how fast this baby sucks, swallows and rests, drawn from the published means (or those
+//!    of another `kind` of feeding) towards what this feed shows, phase by phase.
 //! 4. `evidence`: how well a suck, its swallow and its gap fit each phase. A swallow counts fully,
 //!    the rate as far as it does not wander: at the breast it differs little.
 //! 5. `chain`: phases last for a while and follow each other in an order: quick sucks first, milk
@@ -30,6 +30,7 @@ mod doubt;
 mod evidence;
 mod file;
 mod json;
+mod kind;
 mod learn;
 mod live;
 mod own;
@@ -58,4 +59,4 @@ pub use summary::{
 };
 
 /// The version of the rules that make a [`Summary`]; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "rhythm-5";
+pub const RULE_VERSION: &str = "rhythm-6";

@@ -39,10 +39,10 @@ pub(super) const USUAL_GAP_WEIGHT: u32 = 8;
 pub(super) const GAP_MS: [f64; PHASES] = [60_000.0 / 107.0, 60_000.0 / 90.0, 60_000.0 / 115.0];
 /// How much babies differ in rate, one standard deviation of the logarithm. Common practice.
 pub(super) const GAP_BABY_SPREAD: f64 = 0.15;
-/// How much a phase's rate departs from what the baby's quick sucks say, likewise. Wide for flow:
-/// teaching figures from bottle and pacifier work are 2 against 1 a second (Wolff 1968, Pediatrics
-/// 42:943, from memory).
-pub(super) const GAP_PHASE_SPREAD: [f64; PHASES] = [0.02, 0.09, 0.07];
+/// How much a phase's rate departs from what the baby's quick sucks say, likewise. Wider for
+/// flow: teaching figures from bottle and pacifier work are 2 against 1 a second (Wolff 1968,
+/// Pediatrics 42:943, from memory).
+pub(super) const GAP_PHASE_SPREAD: [f64; PHASES] = [0.014, 0.063, 0.049];
 /// Spread of the gaps within a run about their mean, relative, a hand's unsteadiness included:
 /// 30 to 60 ms a tap (Repp 2005, from memory) is 8 to 14 % of a gap, and the jaw's own adds 10 %.
 pub(super) const GAP_SPREAD: f64 = 0.15;
@@ -50,14 +50,20 @@ pub(super) const GAP_SPREAD: f64 = 0.15;
 pub(super) const GAP_SPREAD_WEIGHT: f64 = 20.0;
 /// How much of the rate's evidence is taken, until a feed has shown how far its rate wanders: gaps
 /// then repeat each other's evidence.
-pub(super) const RATE_WEIGHT: f64 = 0.7;
+pub(super) const RATE_WEIGHT: f64 = 0.45;
 /// A gap that fits nothing: its share, spread evenly up to [`REST_MS_CEILING`].
 pub(super) const ODD_GAP_SHARE: f64 = 0.01;
 
 /// Share of sucks that carry a swallow that was noticed. 2.5 sucks a swallow in flow, 6.7 before
 /// it (Hartmann and others 2011); about one swallow in eight goes unnoticed (common practice, no
 /// published figure). Flutter is taken a little below quick sucks (common practice).
-pub(super) const SWALLOW: [f64; PHASES] = [0.88 / 6.7, 0.88 / 2.5, 0.88 / 9.5];
+pub(super) const SWALLOW: [f64; PHASES] = [
+    SWALLOW_NOTICED / 6.7,
+    SWALLOW_NOTICED / 2.5,
+    SWALLOW_NOTICED / 9.5,
+];
+/// Share of swallows that are noticed.
+pub(super) const SWALLOW_NOTICED: f64 = 0.88;
 /// How much babies differ in swallowing, one standard deviation of the log odds: the ranges 1.3
 /// to 8.7 and 2.5 to 23 of Hartmann and others 2011, read as plus and minus two.
 pub(super) const SWALLOW_BABY_SPREAD: f64 = 0.4;
@@ -80,13 +86,13 @@ pub(super) const REST_CHANCE_BABY_SPREAD: f64 = 0.29;
 /// long rests in any baby. Common practice.
 pub(super) const REST_FOLLOWS: [f64; PHASES] = [1.0, 1.0, 0.4];
 /// How much a phase's runs depart from what the baby's quick sucks say, likewise.
-pub(super) const REST_CHANCE_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.35, 0.2];
+pub(super) const REST_CHANCE_PHASE_SPREAD: [f64; PHASES] = [0.035, 0.25, 0.14];
 /// Median rest, in milliseconds: 3 to 9 s (from Martens and others 2020), longer late in a feed.
 pub(super) const REST_MS: [f64; PHASES] = [5_000.0, 4_300.0, 8_500.0];
 /// How much babies differ in rests, one standard deviation of the logarithm. Common practice.
 pub(super) const REST_MS_BABY_SPREAD: f64 = 0.22;
 /// How much a phase's rests depart from what the baby's quick sucks say, likewise.
-pub(super) const REST_MS_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.22, 0.24];
+pub(super) const REST_MS_PHASE_SPREAD: [f64; PHASES] = [0.035, 0.15, 0.17];
 /// Spread of rests, one standard deviation of the logarithm: "interburst variation high" (Hack and
 /// others 1985, Early Hum Dev 11:133); the value is common practice.
 pub(super) const REST_SPREAD: f64 = 0.65;
@@ -123,7 +129,7 @@ pub(super) const LONG_BETWEEN_MS: f64 = 420_000.0;
 /// others 2004, Pediatrics 113:361), so that three in five flows are followed by another.
 pub(super) const FLOW_AGAIN: f64 = 0.65;
 /// Chance that a feed goes from its first quick sucks to flutter with no flow. Common practice.
-pub(super) const NO_FLOW: f64 = 0.05;
+pub(super) const NO_FLOW: f64 = 0.12;
 /// Mean time in flutter before the milk flows again, in milliseconds: hardly ever, as flutter is
 /// the sleepy end. Common practice.
 pub(super) const FLUTTER_MS: f64 = 6_000_000.0;

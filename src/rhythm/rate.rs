@@ -35,10 +35,10 @@ const SWALLOWS_LEAST: f64 = 3.0;
 const JITTER_MS: f64 = 45.0;
 /// What jitter and odd gaps may shift a mean rate by, relative, one standard deviation. Common
 /// practice.
-const RATE_MODEL: f64 = 0.002;
+const RATE_MODEL: f64 = 0.0012;
 /// How far the count of sucks that gaps hide may be off, as a share of it, one standard deviation:
 /// gaps follow no normal distribution. Common practice.
-const HIDDEN_MODEL: f64 = 0.04;
+const HIDDEN_MODEL: f64 = 0.05;
 /// How far the rate of a phase in one feed wanders from the baby's way, relative, one standard
 /// deviation. Common practice.
 const RATE_WANDERS: f64 = 0.023;

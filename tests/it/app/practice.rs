@@ -128,34 +128,32 @@ fn a_tap_that_hits_no_feed_is_dropped() {
 
 #[test]
 fn an_observer_who_hears_fewer_swallows_agrees_less() {
-    let feed = simulate(Baby::Established, HandLevel::Perfect.hand(), 3, 12);
-    let tapped = |swallow_each: usize| -> Vec<Tap> {
-        let mut taps = vec![Tap::new(0, TapWhat::On)];
-        taps.extend(
-            feed.truth
-                .sucks
-                .iter()
-                .enumerate()
-                .map(|(place, (at, swallow))| Tap {
-                    at: *at,
-                    what: if *swallow && place % swallow_each == 0 {
-                        TapWhat::SuckSwallow
-                    } else {
-                        TapWhat::Suck
-                    },
-                }),
-        );
-        taps
-    };
     let end = At::ms(12 * 60_000);
-    let (all, few) = (tapped(1), tapped(4));
-    let full = compare(&feed.truth, &all, end);
-    let half = compare(&feed.truth, &few, end);
     let kappa = |it: &feedside::app::practice::Compared| it.phases.unwrap().kappa.unwrap();
-    assert!(kappa(&half) < kappa(&full));
-    let between = compare_observers(&all, &few, end);
-    assert!(between.swallows.unwrap() < 0.8);
-    assert_eq!(between.sucks, Some(1.0));
+    let (mut full, mut quarter) = (0.0, 0.0);
+    // Over several feeds: a single one may read the same with fewer swallows.
+    for seed in 0..8 {
+        let feed = simulate(Baby::Established, HandLevel::Perfect.hand(), seed, 12);
+        let tapped = |swallow_each: usize| -> Vec<Tap> {
+            let sucks = feed.truth.sucks.iter().enumerate();
+            let taps = sucks.map(|(place, (at, swallow))| Tap {
+                at: *at,
+                what: if *swallow && place % swallow_each == 0 {
+                    TapWhat::SuckSwallow
+                } else {
+                    TapWhat::Suck
+                },
+            });
+            [Tap::new(0, TapWhat::On)].into_iter().chain(taps).collect()
+        };
+        let (all, few) = (tapped(1), tapped(4));
+        full += kappa(&compare(&feed.truth, &all, end));
+        quarter += kappa(&compare(&feed.truth, &few, end));
+        let between = compare_observers(&all, &few, end);
+        assert!(between.swallows.unwrap() < 0.8, "{seed}");
+        assert!((between.sucks.unwrap() - 1.0).abs() < 1e-9, "{seed}");
+    }
+    assert!(quarter < full, "{quarter} of {full}");
 }
 
 #[test]
