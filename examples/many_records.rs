@@ -1,23 +1,28 @@
 //! Writes what a tablet would show for many invented visits, for checks of a desk from outside: the
 //! tablet's key code, its six words, then the text of each code, a line each.
 //!
-//!     many_records KEY COUNT
+//!     many_records KEY COUNT [FOLDER]
 //!
-//! KEY is the desk's key as `feedside-desk keys show` writes it.
+//! KEY is the desk's key as `feedside-desk keys show` writes it. Into FOLDER, which must be there,
+//! goes a picture of each code.
 
 #![allow(missing_docs, clippy::unwrap_used)]
 
 #[path = "../tests/it/handover/sample.rs"]
 mod sample;
 
-use feedside::handover::{DeskPublic, Fresh, VersionCap, pack};
+use std::path::{Path, PathBuf};
+
+use feedside::handover::{Code, DeskPublic, Fresh, VersionCap, pack};
 use feedside::record::VisitId;
+use image::GrayImage;
 use uuid::Uuid;
 
 fn main() {
     let mut arguments = std::env::args().skip(1);
     let desk = DeskPublic::from_typed(&arguments.next().unwrap()).unwrap();
     let count: u32 = arguments.next().unwrap().parse().unwrap();
+    let folder = arguments.next().map(PathBuf::from);
     let tablet = sample::tablet();
     println!("{}", tablet.public().to_code_text());
     println!("{}", tablet.public().fingerprint().join(" "));
@@ -31,11 +36,25 @@ fn main() {
             random[at..at + 4].copy_from_slice(&number.to_be_bytes());
         }
         let fresh = Fresh::from_random(random);
-        for piece in pack(&handed, &tablet, &desk, &fresh, VersionCap::V20)
-            .unwrap()
-            .pieces
-        {
+        let packed = pack(&handed, &tablet, &desk, &fresh, VersionCap::V20).unwrap();
+        for piece in &packed.pieces {
             println!("{piece}");
         }
+        if let Some(folder) = &folder {
+            for (at, code) in packed.codes.iter().enumerate() {
+                draw(
+                    code,
+                    &folder.join(format!("record-{number}-code-{}.png", at + 1)),
+                );
+            }
+        }
     }
+}
+
+/// Four pixels a module and four modules of quiet around it (ISO/IEC 18004).
+fn draw(code: &Code, file: &Path) {
+    let (side, pixels) = code.to_luma(4, 4);
+    let side = u32::try_from(side).unwrap();
+    let picture = GrayImage::from_raw(side, side, pixels).unwrap();
+    picture.save(file).unwrap();
 }

@@ -1,6 +1,8 @@
 """Draws every code small, turned, pale and with a glare on it, and reads each with two readers.
 
-    python3 tests/outside/poor_codes.py DIR/codes
+    python3 tests/outside/poor_codes.py FOLDER
+
+FOLDER holds pictures of codes as the program draws them.
 
 Each code is drawn anew at 3, 4 and 6 pixels a module, and each drawing is read as it is, turned by
 15 degrees, with black and white drawn near to each other, and with a white glare over part of it, as

@@ -37,6 +37,12 @@ echo "== codes"
 
 echo "== codes, small, turned, pale and with a glare"
 "$python" "$here/poor_codes.py" "$rehearsal/codes"
+poor="$work/poor"
+rm -rf "$poor"
+mkdir -p "$poor/codes"
+key="$("$programs/feedside-desk" --lang en --data "$poor/desk" keys new | sed -n 3p)"
+"$programs/examples/many_records" "$key" "${POOR:-10}" "$poor/codes" >"$poor/texts"
+"$python" "$here/poor_codes.py" "$poor/codes"
 
 echo "== the desk, once more"
 "$python" "$here/listen_again.py" "$programs/feedside-desk" "$rehearsal" "$work/codes.txt"
