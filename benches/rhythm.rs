@@ -72,10 +72,11 @@ fn recent_2_minutes(bencher: Bencher) {
     bencher.bench_local(|| black_box(&rhythm).recent(from));
 }
 
-/// Looking back over 6,000 taps.
-#[divan::bench]
-fn so_far_6000(bencher: Bencher) {
-    let rhythm = fed(&taps());
+/// Looking back over so many taps: the most that are looked back over with the most readings, with
+/// fewer, and a long feed.
+#[divan::bench(args = [1_000, 1_800, 3_000, 6_000])]
+fn so_far(bencher: Bencher, count: usize) {
+    let rhythm = fed(&taps()[..count]);
     bencher.bench_local(|| black_box(&rhythm).so_far());
 }
 
