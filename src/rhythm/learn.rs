@@ -10,7 +10,7 @@
 //!
 //! Longer feeds show more in one round, and take fewer.
 
-use super::block::{Blocks, Room};
+use super::block::{Blocks, Room, Table};
 use super::kind::{KINDS, USUAL};
 use super::own::Own;
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, READINGS_WEIGHT};
@@ -42,10 +42,9 @@ struct Effort {
     first: usize,
     /// How many go on.
     kept: usize,
-    /// Of how many kinds they are tried, one round each.
-    kinds: usize,
-    /// How many of these go on.
-    of_kinds: usize,
+    /// How many of these go on when each was tried as every kind; not asked where there is nothing
+    /// to learn, or so much that the kind no longer matters.
+    of_kinds: Option<usize>,
     /// Rounds for those.
     more: usize,
 }
@@ -58,8 +57,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 0,
         first: 1,
         kept: 1,
-        kinds: 1,
-        of_kinds: 1,
+        of_kinds: None,
         more: 1,
     },
     Effort {
@@ -68,8 +66,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 5,
         first: 2,
         kept: 3,
-        kinds: KINDS.len(),
-        of_kinds: 4,
+        of_kinds: Some(4),
         more: 5,
     },
     Effort {
@@ -78,8 +75,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 4,
         first: 1,
         kept: 1,
-        kinds: KINDS.len(),
-        of_kinds: 3,
+        of_kinds: Some(3),
         more: 3,
     },
     Effort {
@@ -88,8 +84,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 1,
         first: 1,
         kept: 1,
-        kinds: 1,
-        of_kinds: 1,
+        of_kinds: None,
         more: 2,
     },
 ];
@@ -134,20 +129,36 @@ struct Learning<'a> {
 }
 
 impl Learning<'_> {
+    /// Judges every block with these numbers; gives how well they fit.
+    fn judge(&mut self, own: &Own) -> (f64, Table) {
+        let table = self.blocks.table(own);
+        (self.blocks.judge(own, &table, &mut self.room), table)
+    }
+
     /// Takes numbers through so many rounds.
     fn rounds(&mut self, mut own: Own, rounds: usize, rate_weight: f64) -> Tried {
         own.rate_weight = rate_weight;
         let mut plausible = 0.0;
-        let mut table = self.blocks.table(&own);
-        let mut fit = self.blocks.judge(&own, &table, &mut self.room);
+        let (mut fit, mut table) = self.judge(&own);
         for _ in 0..rounds {
             let sums = self.blocks.sums(&self.room.phases, &table);
             (own, plausible) = Own::of(&sums, own.kind);
             own.rate_weight = rate_weight;
-            table = self.blocks.table(&own);
-            fit = self.blocks.judge(&own, &table, &mut self.room);
+            (fit, table) = self.judge(&own);
         }
         (own, fit + plausible)
+    }
+
+    /// What the feed shows with these numbers, read as each kind: one round, judged once for all.
+    fn each_kind(&mut self, mut own: Own, rate_weight: f64) -> [Tried; KINDS.len()] {
+        own.rate_weight = rate_weight;
+        let (_, table) = self.judge(&own);
+        let sums = self.blocks.sums(&self.room.phases, &table);
+        std::array::from_fn(|kind| {
+            let (mut own, plausible) = Own::of(&sums, kind);
+            own.rate_weight = rate_weight;
+            (own, self.judge(&own).0 + plausible)
+        })
     }
 
     /// The numbers of a feed cut like this.
@@ -243,22 +254,17 @@ fn learnt(sucks: &[Suck], starts: &[Own], blocks: &Blocks, effort: &Effort) -> V
     best_first(&mut tried);
     tried.truncate(effort.kept);
     if let Some((own, _)) = tried.first() {
-        let table = blocks.table(own);
-        blocks.judge(own, &table, &mut learning.room);
+        let (_, table) = learning.judge(own);
         rate_weight = blocks.rate_weight(own, &learning.room.phases, &table);
     }
-    if 1 < effort.kinds {
-        let usual = std::mem::take(&mut tried);
-        for (own, _) in usual {
-            for kind in 0..effort.kinds {
-                add(
-                    &mut tried,
-                    learning.rounds(Own { kind, ..own }, 1, rate_weight),
-                );
+    if let Some(of_kinds) = effort.of_kinds {
+        for (own, _) in std::mem::take(&mut tried) {
+            for as_kind in learning.each_kind(own, rate_weight) {
+                add(&mut tried, as_kind);
             }
         }
         best_first(&mut tried);
-        tried.truncate(effort.of_kinds);
+        tried.truncate(of_kinds);
     }
     let mut kept = Vec::new();
     for (own, _) in tried {
