@@ -23,6 +23,19 @@ impl Cover {
         }
     }
 
+    /// Takes what another counted.
+    pub fn join(&mut self, other: Self) {
+        self.held += other.held;
+        self.all += other.all;
+        self.below += other.below;
+        self.width += other.width;
+    }
+
+    /// The share that held, in per cent.
+    pub fn share_told(&self) -> String {
+        format!("{:.1} %", 100.0 * self.held as f64 / self.all.max(1) as f64)
+    }
+
     /// The share that held, its standard error, and half the mean width, in per cent.
     pub fn told(&self) -> String {
         let all = self.all.max(1) as f64;

@@ -8,8 +8,9 @@ use feedside::rhythm::{DOUBLED_MS, Hidden, Phase, posterior};
 
 use crate::told::{Feed, Told};
 
-/// Stages of the quick sucks at the start, of a flow, between flows, and of flutter.
-const STAGES: [usize; 4] = [5, 6, 1, 1];
+/// Stages, at most: of the quick sucks at the start, of a flow, between flows, and of flutter. Where
+/// fewer are told, the first ones are passed over.
+const STAGES: [usize; 4] = [5, 6, 2, 1];
 const ALL: usize = STAGES[0] + STAGES[1] + STAGES[2] + STAGES[3];
 type States = [f64; ALL];
 
@@ -29,29 +30,17 @@ struct Informed<'a> {
     stay_ms: States,
 }
 
+/// Where flow, the time between and flutter begin.
+const FLOW: usize = STAGES[0];
+const BETWEEN: usize = FLOW + STAGES[1];
+const FLUTTER: usize = BETWEEN + STAGES[2];
+
 /// The phase of a stage, as an index into what the baby does.
 const fn phase(state: usize) -> usize {
-    if state < STAGES[0] {
-        0
-    } else if state < STAGES[0] + STAGES[1] {
-        1
-    } else if state < ALL - 1 {
-        0
-    } else {
-        2
-    }
-}
-
-/// The last stage of quick sucks, and where flow begins.
-const QUICK_LAST: usize = ALL - 2;
-const FLOW: usize = STAGES[0];
-
-/// Where a stage leads; the last ones of quick sucks lead to flutter as well.
-const fn next(state: usize) -> usize {
     match state {
-        state if state + 1 == ALL => state,
-        QUICK_LAST => FLOW,
-        state => state + 1,
+        FLOW..BETWEEN => 1,
+        FLUTTER => 2,
+        _ => 0,
     }
 }
 
@@ -88,11 +77,17 @@ impl Informed<'_> {
         }
     }
 
-    fn again(&self, state: usize) -> f64 {
-        match state {
-            QUICK_LAST => self.told.again,
-            state if state + 1 == FLOW => 1.0 - self.told.none,
-            _ => 1.0,
+    /// Where a stage leads: there, or with some chance somewhere else.
+    fn leads(&self, state: usize) -> (usize, usize, f64) {
+        let [_, flow, between] = self.told.stages;
+        let flow = BETWEEN - flow;
+        let between = FLUTTER - between;
+        match state + 1 {
+            FLOW => (flow, FLUTTER, self.told.none),
+            BETWEEN => (between, FLUTTER, self.told.tires),
+            FLUTTER => (flow, FLUTTER, 1.0 - self.told.again),
+            ALL => (between, flow, self.told.wakes.1),
+            next => (next, FLUTTER, 0.0),
         }
     }
 
@@ -118,7 +113,8 @@ impl Hidden<ALL> for Informed<'_> {
     }
 
     fn start(&self) -> States {
-        std::array::from_fn(|at| f64::from(u8::from(at == 0)))
+        let first = FLOW - self.told.stages[0];
+        std::array::from_fn(|at| f64::from(u8::from(at == first)))
     }
 
     fn forward(&self, to: usize, states: &mut States) {
@@ -131,11 +127,11 @@ impl Hidden<ALL> for Informed<'_> {
             *states = [0.0; ALL];
             for (at, weight) in before.iter().enumerate() {
                 let gone = 1.0 - (-step_ms / self.stay_ms[at]).exp();
-                let again = self.again(at);
-                states[next(at)] += weight * gone * again;
-                states[ALL - 1] += weight * gone * (1.0 - again);
+                let (next, other, chance) = self.leads(at);
+                states[next] += weight * gone * (1.0 - chance);
+                states[other] += weight * gone * chance;
                 states[at] += weight * (1.0 - gone) * (1.0 - flutter);
-                states[ALL - 1] += weight * (1.0 - gone) * flutter;
+                states[FLUTTER] += weight * (1.0 - gone) * flutter;
             }
         }
     }
@@ -146,9 +142,9 @@ impl Hidden<ALL> for Informed<'_> {
             let after = *weights;
             *weights = std::array::from_fn(|at| {
                 let gone = 1.0 - (-step_ms / self.stay_ms[at]).exp();
-                let again = self.again(at);
-                gone * (again * after[next(at)] + (1.0 - again) * after[ALL - 1])
-                    + (1.0 - gone) * ((1.0 - flutter) * after[at] + flutter * after[ALL - 1])
+                let (next, other, chance) = self.leads(at);
+                gone * ((1.0 - chance) * after[next] + chance * after[other])
+                    + (1.0 - gone) * ((1.0 - flutter) * after[at] + flutter * after[FLUTTER])
             });
         }
         for (weight, fit) in weights.iter_mut().zip(self.gaps(to)) {
@@ -201,11 +197,12 @@ fn sucks(feed: &Simulated) -> Vec<Suck> {
 /// The times of sucks, doubled ones once, each with its most probable phase.
 pub fn phases(feed: &Feed) -> Vec<(At, Phase)> {
     let told = &feed.told;
-    let stay_ms = std::array::from_fn(|at| match phase(at) {
-        1 => told.flow_ms / STAGES[1] as f64,
-        2 => 1e9,
-        _ if at < STAGES[0] => told.first_ms / STAGES[0] as f64,
-        _ => told.between_ms,
+    let [first, flow, between] = told.stages.map(|it| it as f64);
+    let stay_ms = std::array::from_fn(|at| match at {
+        0..FLOW => told.first_ms / first,
+        FLOW..BETWEEN => told.flow_ms / flow,
+        BETWEEN..FLUTTER => told.between_ms / between,
+        _ => told.wakes.0,
     });
     let sucks = sucks(&feed.simulated);
     let model = Informed {

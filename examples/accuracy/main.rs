@@ -13,6 +13,7 @@ mod other;
 mod runs;
 mod score;
 mod told;
+mod worlds;
 
 use feedside::practice::{Baby, Hand, HandLevel};
 
@@ -23,6 +24,10 @@ fn main() {
     let given = |at| std::env::args().nth(at).and_then(|it| it.parse().ok());
     let (feeds, first): (u64, u64) = (given(1).unwrap_or(600), given(2).unwrap_or(0));
     let seeds = first..first + feeds;
+    if let Some(most) = given(3) {
+        let from = given(4).unwrap_or(0);
+        return worlds::table(from..from + most, &seeds);
+    }
     println!("{feeds} feeds a level, seeds from {first} on.");
     println!(
         "\n`practice`, {} minutes, every kind of baby in turn:\n",
@@ -33,7 +38,9 @@ fn main() {
         told::practice(Baby::ALL[seed as usize % Baby::ALL.len()], hand, seed)
     });
     println!("\nThe other simulator, 5 to 37 minutes:\n");
-    table(seeds, other::HANDS.into_iter(), other::feed);
+    table(seeds, other::HANDS.into_iter(), |hand, seed| {
+        other::feed(&other::PLAIN, hand, seed)
+    });
 }
 
 fn table<'a>(

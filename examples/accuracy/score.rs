@@ -74,14 +74,54 @@ impl Score {
         }
     }
 
+    /// Takes all feeds of another score.
+    pub fn join(&mut self, other: Self) {
+        self.sucks += other.sucks;
+        self.wrong += other.wrong;
+        self.wrong_informed += other.wrong_informed;
+        self.wrong_live += other.wrong_live;
+        self.first_flow_ms.extend(other.first_flow_ms);
+        self.first_flow_informed_ms
+            .extend(other.first_flow_informed_ms);
+        for (cover, of_other) in self.cover.iter_mut().zip(other.cover) {
+            cover.join(of_other);
+        }
+    }
+
+    /// Sucks in a wrong phase over those of the informed pass.
+    pub fn ratio(&self) -> f64 {
+        self.wrong as f64 / self.wrong_informed.max(1) as f64
+    }
+
+    fn share(&self, part: usize) -> f64 {
+        100.0 * part as f64 / self.sucks.max(1) as f64
+    }
+
+    /// Sucks that the informed pass has in a wrong phase, in per cent.
+    pub fn wrong_informed(&self) -> f64 {
+        self.share(self.wrong_informed)
+    }
+
+    /// What is told of a world beside the ratios: live errors, the first flow and the intervals.
+    pub fn told_of_world(mut self) -> String {
+        format!(
+            "{:.1} % | {:.2} | {}",
+            self.share(self.wrong_live),
+            quantile_s(&mut self.first_flow_ms, 0.9)
+                / quantile_s(&mut self.first_flow_informed_ms, 0.9),
+            self.cover.map(|it| it.share_told()).join(" | "),
+        )
+    }
+
     /// Prints a row of the table.
     pub fn print(mut self, level: &str) {
-        let share = |part: usize| 100.0 * part as f64 / self.sucks.max(1) as f64;
+        let sucks = self.sucks.max(1) as f64;
+        let share = |part: usize| 100.0 * part as f64 / sucks;
         println!(
             "| {level} | {:.1} % | {:.1} % | {:.2} | {:.1} % | {:.1} % | {:.2} | {:.1} | {:.1} | {:.1} | {:.1} | {} | {:.1} % | {} |",
             share(self.wrong),
             share(self.wrong_informed),
-            self.wrong as f64 / self.wrong_informed.max(1) as f64,
+            self.ratio(),
             share(self.wrong_live),
             share(self.wrong_naive),
             self.flips_live as f64 / self.minutes,

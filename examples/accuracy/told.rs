@@ -25,12 +25,19 @@ pub struct Told {
     pub first_ms: f64,
     pub flow_ms: f64,
     pub between_ms: f64,
+    /// How many stages the time to the first flow, a flow and the time between flows have, of the
+    /// same mean: one for a time without memory. At most 5, 6 and 2.
+    pub stages: [usize; 3],
     /// The chance that the milk never flows.
     pub none: f64,
     /// The chance that quick sucks after a flow are followed by another and not by flutter.
     pub again: f64,
+    /// The chance that flutter follows a flow at once.
+    pub tires: f64,
     /// Flutter may set in from here on whatever was before, on average after so long.
     pub flutter_ms: (f64, f64),
+    /// Mean time in flutter before the baby wakes up, and the chance that milk then flows.
+    pub wakes: (f64, f64),
 }
 
 /// The spreads of `practice`: of a gap, of a run's rate, and of rests, which lengthen by half
@@ -73,12 +80,15 @@ pub fn practice(baby: Baby, hand: Hand, seed: u64) -> Feed {
             first_ms: profile.first_ejection_ms * 1.1,
             flow_ms,
             between_ms,
+            stages: [5, 6, 1],
             none: 0.0,
             again: 1.0,
+            tires: 0.0,
             flutter_ms: (
                 length_ms * from * 0.8,
                 length_ms * (0.5 * (to - from) + 0.25),
             ),
+            wakes: (1e9, 0.0),
         },
         simulated,
     }

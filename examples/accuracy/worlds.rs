@@ -1,0 +1,55 @@
+//! The second simulator with other numbers and other orders of phases: what the rhythm comes to in
+//! worlds that none of its numbers was chosen on.
+
+use crate::informed;
+use crate::other::{self, World};
+use crate::score::Score;
+
+/// Prints a row for each world: the ratio to the informed pass by hand, and how often intervals
+/// hold over all hands.
+pub fn table(worlds: std::ops::Range<u64>, seeds: &std::ops::Range<u64>) {
+    println!(
+        "| world | phases follow | kinds | wrong, informed | ratio: best | good | fair | worst | live | 90th of first flow over informed's | rate, phase | rate, feed | ratio, phase | ratio, feed |"
+    );
+    println!("|{}", "---|".repeat(14));
+    let mut ratios: [Vec<f64>; 4] = Default::default();
+    for number in worlds {
+        let world = World::drawn(number);
+        let mut all = Score::default();
+        let mut row = Vec::new();
+        for ((_, hand), ratios) in other::HANDS.into_iter().zip(&mut ratios) {
+            let mut score = Score::default();
+            for seed in seeds.clone() {
+                let feed = other::feed(&world, hand, seed);
+                score.add(&feed.simulated, &informed::phases(&feed));
+            }
+            ratios.push(score.ratio());
+            row.push(format!("{:.2}", score.ratio()));
+            all.join(score);
+        }
+        println!(
+            "| {number} | {} | {} | {:.1} % | {} | {} |",
+            world.order.as_word(),
+            if world.kinds == 0.0 { "no" } else { "yes" },
+            all.wrong_informed(),
+            row.join(" | "),
+            all.told_of_world(),
+        );
+    }
+    let mut medians = Vec::new();
+    for ratios in &mut ratios {
+        ratios.sort_by(f64::total_cmp);
+        let within = ratios.iter().filter(|it| **it < 1.205).count();
+        medians.push(format!(
+            "{:.2} ({:.2} to {:.2}, {within} of {} at most 1.2)",
+            ratios[ratios.len() / 2],
+            ratios[0],
+            ratios[ratios.len() - 1],
+            ratios.len()
+        ));
+    }
+    println!(
+        "\nRatio, median over worlds (least to most): {}",
+        medians.join("; ")
+    );
+}
