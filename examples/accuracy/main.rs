@@ -1,6 +1,7 @@
 //! How right the rhythm is on simulated feeds whose truth is known, by level of the hand's noise.
 //!
-//! `cargo run --release --no-default-features --example accuracy [FEEDS [FIRST]]` prints a table for
+//! `cargo run --release --no-default-features --example accuracy [FEEDS [FIRST [WORLDS [FROM]]]]`
+//! prints a row for each of so many worlds (see `worlds`) if they are asked for; else it prints a table for
 //! each of two simulators: `practice`, and one that is built otherwise. A table has the share of
 //! sucks in a wrong phase (looking back, by a pass that is told the feed's true numbers, live, and by a
 //! naive rule), the error of the first flow, told and by that pass, how well runs are found, and
