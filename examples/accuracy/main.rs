@@ -52,11 +52,6 @@ fn table<'a>(
     println!("{}", score::HEAD);
     println!("|{}", "---|".repeat(score::HEAD.matches('|').count() - 1));
     for (name, hand) in levels {
-        let mut score = Score::default();
-        for seed in seeds.clone() {
-            let feed = feed(hand, seed);
-            score.add(&feed.simulated, &informed::phases(&feed));
-        }
-        score.print(name);
+        Score::of(seeds.clone().map(|seed| feed(hand, seed))).print(name);
     }
 }

@@ -5,8 +5,10 @@ use feedside::record::At;
 use feedside::rhythm::{Phase, Rhythm, Summary, of};
 
 use crate::cover::{self, Cover};
+use crate::informed;
 use crate::naive::Naive;
 use crate::runs::Runs;
+use crate::told::Feed;
 
 /// The table's head.
 pub const HEAD: &str = "| hand | wrong sucks, looking back | informed | ratio | live | naive | changes/min live | first flow: median s | 90th s | informed: median s | 90th s | told or not unlike | runs F1 | rate, phase | rate, feed | ratio, phase | ratio, feed |";
@@ -28,8 +30,17 @@ pub struct Score {
 }
 
 impl Score {
+    /// The score over these feeds.
+    pub fn of(feeds: impl Iterator<Item = Feed>) -> Self {
+        let mut score = Self::default();
+        for feed in feeds {
+            score.add(&feed.simulated, &informed::phases(&feed));
+        }
+        score
+    }
+
     /// Takes one feed, with what the informed pass says of its sucks.
-    pub fn add(&mut self, feed: &Simulated, informed: &[(At, Phase)]) {
+    fn add(&mut self, feed: &Simulated, informed: &[(At, Phase)]) {
         let summary = of(&feed.taps);
         let mut rhythm = Rhythm::new();
         let mut shown = None;
@@ -115,20 +126,22 @@ impl Score {
 
     /// Prints a row of the table.
     pub fn print(mut self, level: &str) {
-        let sucks = self.sucks.max(1) as f64;
-        let share = |part: usize| 100.0 * part as f64 / sucks;
+        let median_s = quantile_s(&mut self.first_flow_ms, 0.5);
+        let median_informed_s = quantile_s(&mut self.first_flow_informed_ms, 0.5);
+        let late_s = quantile_s(&mut self.first_flow_ms, 0.9);
+        let late_informed_s = quantile_s(&mut self.first_flow_informed_ms, 0.9);
         println!(
             "| {level} | {:.1} % | {:.1} % | {:.2} | {:.1} % | {:.1} % | {:.2} | {:.1} | {:.1} | {:.1} | {:.1} | {} | {:.1} % | {} |",
-            share(self.wrong),
-            share(self.wrong_informed),
+            self.share(self.wrong),
+            self.share(self.wrong_informed),
             self.ratio(),
-            share(self.wrong_live),
-            share(self.wrong_naive),
+            self.share(self.wrong_live),
+            self.share(self.wrong_naive),
             self.flips_live as f64 / self.minutes,
-            quantile_s(&mut self.first_flow_ms, 0.5),
-            quantile_s(&mut self.first_flow_ms, 0.9),
-            quantile_s(&mut self.first_flow_informed_ms, 0.5),
-            quantile_s(&mut self.first_flow_informed_ms, 0.9),
+            median_s,
+            late_s,
+            median_informed_s,
+            late_informed_s,
             self.first_flow_unlike,
             self.runs.f1(),
             self.cover.map(|it| it.told()).join(" | "),

@@ -1,7 +1,6 @@
 //! The second simulator with other numbers and other orders of phases: what the rhythm comes to in
 //! worlds that none of its numbers was chosen on.
 
-use crate::informed;
 use crate::other::{self, World};
 use crate::score::Score;
 
@@ -18,11 +17,7 @@ pub fn table(worlds: std::ops::Range<u64>, seeds: &std::ops::Range<u64>) {
         let mut all = Score::default();
         let mut row = Vec::new();
         for ((_, hand), ratios) in other::HANDS.into_iter().zip(&mut ratios) {
-            let mut score = Score::default();
-            for seed in seeds.clone() {
-                let feed = other::feed(&world, hand, seed);
-                score.add(&feed.simulated, &informed::phases(&feed));
-            }
+            let score = Score::of(seeds.clone().map(|seed| other::feed(&world, hand, seed)));
             ratios.push(score.ratio());
             row.push(format!("{:.2}", score.ratio()));
             all.join(score);

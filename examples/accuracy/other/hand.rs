@@ -27,6 +27,7 @@ const fn hand(jitter_ms: f64, missed_suck: f64, missed_swallow: f64, doubled: f6
 /// Times that the hand is called away in a feed, and how long, in milliseconds. Common practice.
 const AWAY: f64 = 0.5;
 const AWAY_MS: f64 = 30_000.0;
+
 /// What the hand taps.
 pub fn taps(truth: &Truth, offs: &[(f64, f64)], hand: Hand, chance: &mut Chance) -> Vec<Tap> {
     let end = truth.phases.last().map_or(At::START, |it| it.to);
