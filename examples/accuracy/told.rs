@@ -6,6 +6,9 @@ use feedside::practice::{Baby, Hand, Simulated, Sucking, TruthPhase, simulate};
 /// The minutes of a feed of `practice`.
 pub const MINUTES: u32 = 20;
 
+/// A baby that does not wake up again in a feed: so long in flutter, and no flow after it.
+pub const NEVER: (f64, f64) = (1e9, 0.0);
+
 /// A simulated feed with what the informed pass is told.
 pub struct Feed {
     pub simulated: Simulated,
@@ -88,7 +91,7 @@ pub fn practice(baby: Baby, hand: Hand, seed: u64) -> Feed {
                 length_ms * from * 0.8,
                 length_ms * (0.5 * (to - from) + 0.25),
             ),
-            wakes: (1e9, 0.0),
+            wakes: NEVER,
         },
         simulated,
     }

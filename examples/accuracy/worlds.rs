@@ -31,20 +31,21 @@ pub fn table(worlds: std::ops::Range<u64>, seeds: &std::ops::Range<u64>) {
             all.told_of_world(),
         );
     }
-    let mut medians = Vec::new();
+    let mut means = Vec::new();
     for ratios in &mut ratios {
         ratios.sort_by(f64::total_cmp);
+        let ln: f64 = ratios.iter().map(|it| it.ln()).sum();
         let within = ratios.iter().filter(|it| **it < 1.205).count();
-        medians.push(format!(
+        means.push(format!(
             "{:.2} ({:.2} to {:.2}, {within} of {} at most 1.2)",
-            ratios[ratios.len() / 2],
+            (ln / ratios.len() as f64).exp(),
             ratios[0],
             ratios[ratios.len() - 1],
             ratios.len()
         ));
     }
     println!(
-        "\nRatio, median over worlds (least to most): {}",
-        medians.join("; ")
+        "\nRatio, geometric mean over worlds (least to most): {}",
+        means.join("; ")
     );
 }

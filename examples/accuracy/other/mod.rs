@@ -18,7 +18,7 @@ use feedside::record::At;
 use rand::SeedableRng;
 use rand_chacha::ChaCha8Rng;
 
-use crate::told::{Feed, Told};
+use crate::told::{self, Feed, Told};
 use chance::Chance;
 
 pub use hand::HANDS;
@@ -82,7 +82,7 @@ fn told(world: &World, own: &[Sucking; 3], hand: Hand) -> Told {
         again: 1.0 - 1.0 / (1.0 + world.ejections),
         tires: 0.0,
         flutter_ms: (f64::INFINITY, 1.0),
-        wakes: (1e9, 0.0),
+        wakes: told::NEVER,
     };
     match world.order {
         Order::Milk => plain,

@@ -36,6 +36,8 @@ impl Order {
 /// All that feeds are drawn from. By phase: quick, flow, flutter. Times in milliseconds.
 #[derive(Clone, Copy)]
 pub struct World {
+    /// Its number; none like it has the same kinds.
+    pub number: u64,
     pub order: Order,
     pub sucks_per_min: [f64; 3],
     pub sucks_per_swallow: [f64; 3],
@@ -92,6 +94,7 @@ pub struct World {
 /// are common practice; feeds then take 16 minutes, and 5 to 37 (Kent and others 2006, Pediatrics
 /// 117:e387, as reported from it).
 pub const PLAIN: World = World {
+    number: 0,
     order: Order::Milk,
     sucks_per_min: [107.0, 90.0, 112.0],
     sucks_per_swallow: [6.7, 2.5, 8.5],
@@ -143,13 +146,14 @@ impl Draw {
 
 impl World {
     /// One of the worlds; orders of phases in turn.
-    pub fn drawn(seed: u64) -> Self {
-        let mut draw = Draw(ChaCha8Rng::seed_from_u64(seed ^ 0x5eed_0003));
-        let order = [Order::Milk, Order::Clock, Order::Chain][(seed % 3) as usize];
+    pub fn drawn(number: u64) -> Self {
+        let mut draw = Draw(ChaCha8Rng::seed_from_u64(number ^ 0x5eed_0003));
+        let order = [Order::Milk, Order::Clock, Order::Chain][(number % 3) as usize];
         let shape = |shape| if order == Order::Chain { 1.0 } else { shape };
-        let kinds = seed / 3 % 2 == 1;
+        let kinds = number / 3 % 2 == 1;
         let ratio_spread = if kinds { 0.28 } else { 0.5 };
         Self {
+            number,
             order,
             sucks_per_min: [
                 draw.near(107.0),
@@ -196,8 +200,7 @@ impl World {
         if self.kinds == 0.0 || kind == 0 {
             return *self;
         }
-        let mark = (self.kinds * 1e9) as u64;
-        let mut draw = Draw(ChaCha8Rng::seed_from_u64(mark ^ kind));
+        let mut draw = Draw(ChaCha8Rng::seed_from_u64(self.number * KINDS + kind));
         let mut departs = |means: [f64; 3], share: f64| {
             let spread = self.kinds * share;
             let alike = draw.departs(spread);
