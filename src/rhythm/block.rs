@@ -2,7 +2,7 @@
 //! taken as one. Knows how blocks fit the phases and what they add up to; not how the feed's
 //! numbers are drawn from that.
 
-use super::chain::{self, Chain, STAGES, Stages, Steps};
+use super::chain::{self, Chain, SLEEPS, STAGES, Sleep, Stages, Steps};
 use super::evidence::{self, GapFit};
 use super::own::{Own, Sums};
 use super::parameter::{FLUTTER_FEED_MS_LEAST, FLUTTER_PARTS, GAP_SPREAD, PHASES, QUICK};
@@ -19,7 +19,8 @@ const NO_CLASS: u16 = u16::MAX;
 /// The parts of a feed, from which on flutter sets in more readily.
 pub(super) struct Parts {
     from: [At; FLUTTER_PARTS.len()],
-    end: Stages,
+    /// By how the baby sleeps, as in [`SLEEPS`].
+    end: [Stages; SLEEPS.len()],
 }
 
 impl Parts {
@@ -32,22 +33,23 @@ impl Parts {
             .max(FLUTTER_FEED_MS_LEAST) as f64;
         let mut parts = Self {
             from: FLUTTER_PARTS.map(|share| first.plus_ms((all_ms * share) as u64)),
-            end: [1.0; STAGES],
+            end: [[1.0; STAGES]; SLEEPS.len()],
         };
         if let (Some(end), Some(last)) = (ended, sucks.last()) {
-            parts.end = chain::ends(parts.chain(*end), end.since_ms(last.at));
+            let (part, after_ms) = (parts.at(*end), end.since_ms(last.at));
+            parts.end = SLEEPS.map(|sleep| chain::ends(part, sleep, after_ms));
         }
         parts
     }
 
     /// How well it fits each stage that the feed ends where it does.
-    pub(super) const fn end(&self) -> Stages {
-        self.end
+    pub(super) const fn end(&self, sleep: Sleep) -> Stages {
+        self.end[sleep as usize]
     }
 
-    /// The chain that leads to a time.
-    pub(super) fn chain(&self, at: At) -> &'static Chain {
-        Chain::of(self.from.iter().filter(|from| **from < at).count())
+    /// The part that a time lies in, from 0.
+    pub(super) fn at(&self, at: At) -> usize {
+        self.from.iter().filter(|from| **from < at).count()
     }
 }
 
@@ -63,7 +65,8 @@ struct Block {
     swallows: [f64; 3],
     /// The time from the block before.
     steps: Steps,
-    chain: &'static Chain,
+    /// The part of the feed that it lies in.
+    part: usize,
 }
 
 impl Block {
@@ -82,8 +85,7 @@ impl Block {
 /// A feed in blocks.
 pub(super) struct Blocks {
     blocks: Vec<Block>,
-    /// How well the end of the feed fits each stage.
-    end: Stages,
+    parts: Parts,
     /// The classes that gaps are of, rising.
     seen: Vec<u16>,
     /// For each suck, the place in `seen` of the class of the gap within a run before it.
@@ -142,7 +144,7 @@ impl Blocks {
                     sucks: (index, index),
                     swallows: [0.0; 3],
                     steps: Steps::of(0.0),
-                    chain: parts.chain(suck.at),
+                    part: parts.at(suck.at),
                 });
             }
             passed_ms += suck.before.ms().unwrap_or(0) as f64;
@@ -155,7 +157,7 @@ impl Blocks {
         let (seen, class) = placed(class);
         Self {
             blocks,
-            end: parts.end(),
+            parts,
             seen,
             class,
         }
@@ -328,6 +330,7 @@ pub(super) struct Room {
 /// Blocks as a row of items with hidden stages, given the feed's numbers.
 struct Judging<'a> {
     blocks: &'a [Block],
+    sleep: Sleep,
     end: Stages,
     /// How well the rest before each block fits the phase before it.
     rests: Vec<Option<[f64; PHASES]>>,
@@ -363,7 +366,8 @@ impl<'a> Judging<'a> {
             .collect();
         Self {
             blocks: &of.blocks,
-            end: of.end,
+            sleep: own.sleep(),
+            end: of.parts.end(own.sleep()),
             rests: of
                 .blocks
                 .iter()
@@ -388,7 +392,7 @@ impl Hidden<STAGES> for Judging<'_> {
         if let Some(rest) = &self.rests[to] {
             chain::weigh(stages, rest);
         }
-        block.chain.forward(stages, &block.steps);
+        Chain::of(block.part, self.sleep).forward(stages, &block.steps);
         if matches!(block.before, Before::Off(_)) {
             chain::on_again(stages);
         }
@@ -399,7 +403,7 @@ impl Hidden<STAGES> for Judging<'_> {
         if matches!(block.before, Before::Off(_)) {
             chain::on_again_backward(weights);
         }
-        block.chain.backward(weights, &block.steps);
+        Chain::of(block.part, self.sleep).backward(weights, &block.steps);
         if let Some(rest) = &self.rests[to] {
             chain::weigh(weights, rest);
         }
@@ -411,7 +415,7 @@ impl Hidden<STAGES> for Judging<'_> {
             chain::weigh(stages, rest);
         }
         // Being put on again changes little; the course does without it.
-        block.chain.best(stages, &block.steps)
+        Chain::of(block.part, self.sleep).best(stages, &block.steps)
     }
 
     fn end(&self) -> Stages {

@@ -3,6 +3,7 @@
 //! A phase that lasts a typical while is a row of stages passed one after another (Erlang's
 //! method), so that the chain itself stays Markov and a step costs the same however long the feed.
 //! Flutter is the sleepy end: looking back, it sets in more readily in the later part of a feed.
+//! A baby that dozes flutters at any time and mostly wakes up again: another chain, same stages.
 //!
 //! ```text
 //! start ─┬─ quick, quick ──────┐
@@ -14,9 +15,10 @@
 //! ```
 
 use super::parameter::{
-    BETWEEN_FLOWS_MS, DROWSY_MS, DROWSY_SHARE, ENDS_AWAKE_ODDS, FIRST_FLOW_MS, FLOW, FLOW_AGAIN,
-    FLOW_MS, FLUTTER, FLUTTER_MS, FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS,
-    LONG_BETWEEN_SHARE, NO_FLOW, PHASES, QUICK, QUICK_AFTER_FLOW, STARTS_AGAIN,
+    BETWEEN_FLOWS_MS, DOZES_DROWSY_SHARE, DOZES_ENDS_ODDS, DOZES_FLUTTER_ODDS, DROWSY_MS,
+    DROWSY_SHARE, ENDS_AWAKE_ODDS, FIRST_FLOW_MS, FLOW, FLOW_AGAIN, FLOW_MS, FLUTTER, FLUTTER_MS,
+    FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS, LONG_BETWEEN_SHARE, NO_FLOW,
+    PHASES, QUICK, QUICK_AFTER_FLOW, STARTS_AGAIN,
 };
 
 /// How many stages there are.
@@ -58,6 +60,18 @@ const STAY_MS: Stages = [
     DROWSY_MS,
 ];
 
+/// When flutter comes in a feed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Sleep {
+    /// At its end, seldom before.
+    AtTheEnd,
+    /// At any time, mostly for a while.
+    ComesAndGoes,
+}
+
+/// How many ways there are.
+pub(super) const SLEEPS: [Sleep; 2] = [Sleep::AtTheEnd, Sleep::ComesAndGoes];
+
 type Leads = [(usize, f64); LEADS];
 const NONE: (usize, f64) = (0, 0.0);
 
@@ -72,28 +86,29 @@ const fn readily(chance: f64, odds: f64) -> f64 {
     odds / (1.0 + odds)
 }
 
-/// What leads to flutter with this chance, and else as told.
-const fn or_flutter(chance: f64, first: (usize, f64), second: (usize, f64)) -> Leads {
+/// What leads to flutter with this chance, that share of it a drowsy while, and else as told.
+const fn or_flutter(chance: f64, drowsy: f64, first: (usize, f64), second: (usize, f64)) -> Leads {
     [
         (first.0, first.1 * (1.0 - chance)),
         (second.0, second.1 * (1.0 - chance)),
-        (SLEEPY, chance * (1.0 - DROWSY_SHARE)),
-        (DROWSY, chance * DROWSY_SHARE),
+        (SLEEPY, chance * (1.0 - drowsy)),
+        (DROWSY, chance * drowsy),
     ]
 }
 
 impl Chain {
-    const fn new(odds: f64) -> Self {
-        let after_quick = or_flutter(readily(1.0 - FLOW_AGAIN, odds), (FLOWS, 1.0), NONE);
+    const fn new(odds: f64, drowsy: f64) -> Self {
+        let after_quick = or_flutter(readily(1.0 - FLOW_AGAIN, odds), drowsy, (FLOWS, 1.0), NONE);
         Self {
             next: [
                 only(1),
-                or_flutter(readily(NO_FLOW, odds), (FLOWS, 1.0), NONE),
+                or_flutter(readily(NO_FLOW, odds), drowsy, (FLOWS, 1.0), NONE),
                 after_quick,
                 only(4),
                 only(5),
                 or_flutter(
                     readily(1.0 - QUICK_AFTER_FLOW, odds),
+                    drowsy,
                     (BETWEEN, 1.0 - LONG_BETWEEN_SHARE),
                     (LONG, LONG_BETWEEN_SHARE),
                 ),
@@ -106,9 +121,13 @@ impl Chain {
         }
     }
 
-    /// The chain of a part of the feed; see [`super::parameter::FLUTTER_ODDS`].
-    pub(super) fn of(part: usize) -> &'static Self {
-        &CHAINS[part.min(CHAINS.len() - 1)]
+    /// The chain of a part of the feed, see [`super::parameter::FLUTTER_ODDS`]; a baby that dozes
+    /// does so in all parts alike.
+    pub(super) fn of(part: usize, sleep: Sleep) -> &'static Self {
+        match sleep {
+            Sleep::AtTheEnd => &CHAINS[part.min(CHAINS.len() - 1)],
+            Sleep::ComesAndGoes => &DOZES,
+        }
     }
 }
 
@@ -117,10 +136,12 @@ const fn only(at: usize) -> Leads {
 }
 
 static CHAINS: [Chain; FLUTTER_ODDS.len()] = [
-    Chain::new(FLUTTER_ODDS[0]),
-    Chain::new(FLUTTER_ODDS[1]),
-    Chain::new(FLUTTER_ODDS[2]),
+    Chain::new(FLUTTER_ODDS[0], DROWSY_SHARE),
+    Chain::new(FLUTTER_ODDS[1], DROWSY_SHARE),
+    Chain::new(FLUTTER_ODDS[2], DROWSY_SHARE),
 ];
+
+static DOZES: Chain = Chain::new(DOZES_FLUTTER_ODDS, DOZES_DROWSY_SHARE);
 
 /// Where a feed begins.
 pub(super) const START: Stages = {
@@ -234,16 +255,14 @@ pub(super) fn on_again_backward(weights: &mut Stages) {
     });
 }
 
-/// How well the end of a feed fits each stage, so long after the last suck.
-pub(super) fn ends(chain: &Chain, after_ms: u64) -> Stages {
-    let mut weights = PHASE.map(|phase| {
-        if phase == FLUTTER {
-            1.0
-        } else {
-            ENDS_AWAKE_ODDS
-        }
-    });
-    chain.backward(&mut weights, &Steps::of(after_ms as f64));
+/// How well the end of a feed in this part of it fits each stage, so long after the last suck.
+pub(super) fn ends(part: usize, sleep: Sleep, after_ms: u64) -> Stages {
+    let (in_flutter, awake) = match sleep {
+        Sleep::AtTheEnd => (1.0, ENDS_AWAKE_ODDS),
+        Sleep::ComesAndGoes => DOZES_ENDS_ODDS,
+    };
+    let mut weights = PHASE.map(|it| if it == FLUTTER { in_flutter } else { awake });
+    Chain::of(part, sleep).backward(&mut weights, &Steps::of(after_ms as f64));
     weights
 }
 

@@ -1,10 +1,11 @@
 //! The ways of feeding that a feed's own numbers may start from: babies differ in kind as well as
 //! in degree. A baby with little milk yet swallows rarely in every phase; one born early sucks in
-//! short runs with long rests even while milk flows.
+//! short runs with long rests even while milk flows; one that dozes flutters, wakes and goes on.
 //!
 //! A kind is a place to start, nothing more: it is never told, and says nothing of the baby. Which
 //! one fits is weighed with everything else when looking back. It does not know how.
 
+use super::chain::Sleep;
 use super::parameter::{GAP_MS, PHASES, REST_CHANCE, REST_MS, SWALLOW, SWALLOW_NOTICED};
 
 /// What a kind's phases are like in the mean: quick, flow, flutter.
@@ -17,6 +18,8 @@ pub(super) struct Kind {
     pub(super) rest_chance: [f64; PHASES],
     /// Median rest, in milliseconds.
     pub(super) rest_ms: [f64; PHASES],
+    /// When it flutters.
+    pub(super) sleep: Sleep,
     /// How plausible it is beside the others before the feed has shown anything, as a logarithm.
     pub(super) plausible: f64,
 }
@@ -30,13 +33,17 @@ const MOST: Kind = Kind {
     swallow: SWALLOW,
     rest_chance: REST_CHANCE,
     rest_ms: REST_MS,
+    sleep: Sleep::AtTheEnd,
     plausible: 0.0,
 };
-/// The others are rarer, all of them alike: about a fifth of the usual kind each. Common practice.
-const RARER: f64 = -1.5;
+/// The others are rarer, all of them alike: about a tenth of the usual kind each. Common practice.
+const RARER: f64 = -2.4;
+
+/// One that dozes is not so rare in the first days. Common practice.
+const DOZES: f64 = -1.0;
 
 /// All kinds, the usual one first. The values are common practice in the direction of the sources.
-pub(super) const KINDS: [Kind; 6] = [
+pub(super) const KINDS: [Kind; 7] = [
     MOST,
     // Little milk in the first days (Casey and others 1986, AJDC 140:933): few swallows.
     Kind {
@@ -76,6 +83,12 @@ pub(super) const KINDS: [Kind; 6] = [
         rest_chance: ends([6.0, 7.0, 4.0]),
         rest_ms: [8_000.0, 8_000.0, 12_500.0],
         plausible: RARER,
+        ..MOST
+    },
+    // Dozes and wakes again, by itself or woken. Common practice.
+    Kind {
+        sleep: Sleep::ComesAndGoes,
+        plausible: DOZES,
         ..MOST
     },
 ];

@@ -66,8 +66,8 @@ const EFFORTS: [Effort; 4] = [
         cuts: 5,
         first: 2,
         kept: 3,
-        of_kinds: Some(4),
-        more: 5,
+        of_kinds: Some(3),
+        more: 4,
     },
     Effort {
         sucks: 3_000,
@@ -75,7 +75,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 4,
         first: 1,
         kept: 1,
-        of_kinds: Some(3),
+        of_kinds: Some(2),
         more: 3,
     },
     Effort {

@@ -5,7 +5,7 @@
 //! than the feed's rest gap, a rest is shown, from the last suck on. Both cost a few sucks of
 //! delay, which looking back does not have.
 
-use super::chain::{self, Chain, Stages, Steps};
+use super::chain::{self, Chain, Sleep, Stages, Steps};
 use super::evidence::{self, GapFit};
 use super::kind::USUAL;
 use super::learn::Numbers;
@@ -352,7 +352,7 @@ impl Now {
 
     /// Lets time pass.
     fn pass(&mut self, ms: f64) {
-        Chain::of(LIVE_PART).forward(&mut self.stages, &Steps::of(ms));
+        Chain::of(LIVE_PART, Sleep::AtTheEnd).forward(&mut self.stages, &Steps::of(ms));
     }
 
     fn weigh(&mut self, fits: &[f64; PHASES]) {

@@ -8,6 +8,7 @@
 //! them (Laplace's approximation, MacKay 2003, Information Theory, Inference, and Learning
 //! Algorithms, 27 and 28).
 
+use super::chain::Sleep;
 use super::evidence::GapFit;
 use super::kind::{KINDS, USUAL};
 use super::parameter::{
@@ -220,6 +221,11 @@ impl Own {
         };
         let plausible = gap_fit + swallow_fit + chance_fit + rest_fit + like.plausible;
         (own, plausible)
+    }
+
+    /// When a baby of this kind flutters.
+    pub(super) fn sleep(&self) -> Sleep {
+        KINDS[self.kind].sleep
     }
 
     /// Whether two are so near that they read the feed alike.

@@ -38,11 +38,11 @@ pub(super) const USUAL_GAP_WEIGHT: u32 = 8;
 /// Early Hum Dev 3:315, from memory, direction only).
 pub(super) const GAP_MS: [f64; PHASES] = [60_000.0 / 107.0, 60_000.0 / 90.0, 60_000.0 / 115.0];
 /// How much babies differ in rate, one standard deviation of the logarithm. Common practice.
-pub(super) const GAP_BABY_SPREAD: f64 = 0.15;
+pub(super) const GAP_BABY_SPREAD: f64 = 0.22;
 /// How much a phase's rate departs from what the baby's quick sucks say, likewise. Wider for
 /// flow: teaching figures from bottle and pacifier work are 2 against 1 a second (Wolff 1968,
 /// Pediatrics 42:943, from memory).
-pub(super) const GAP_PHASE_SPREAD: [f64; PHASES] = [0.014, 0.063, 0.049];
+pub(super) const GAP_PHASE_SPREAD: [f64; PHASES] = [0.023, 0.063, 0.1];
 /// Spread of the gaps within a run about their mean, relative, a hand's unsteadiness included:
 /// 30 to 60 ms a tap (Repp 2005, from memory) is 8 to 14 % of a gap, and the jaw's own adds 10 %.
 pub(super) const GAP_SPREAD: f64 = 0.15;
@@ -56,19 +56,20 @@ pub(super) const ODD_GAP_SHARE: f64 = 0.01;
 
 /// Share of sucks that carry a swallow that was noticed. 2.5 sucks a swallow in flow, 6.7 before
 /// it (Hartmann and others 2011); about one swallow in eight goes unnoticed (common practice, no
-/// published figure). Flutter is taken a little below quick sucks (common practice).
+/// published figure). Flutter is taken below quick sucks (common practice).
 pub(super) const SWALLOW: [f64; PHASES] = [
     SWALLOW_NOTICED / 6.7,
     SWALLOW_NOTICED / 2.5,
-    SWALLOW_NOTICED / 9.5,
+    SWALLOW_NOTICED / 10.8,
 ];
 /// Share of swallows that are noticed.
 pub(super) const SWALLOW_NOTICED: f64 = 0.88;
 /// How much babies differ in swallowing, one standard deviation of the log odds: the ranges 1.3
-/// to 8.7 and 2.5 to 23 of Hartmann and others 2011, read as plus and minus two.
-pub(super) const SWALLOW_BABY_SPREAD: f64 = 0.4;
+/// to 8.7 and 2.5 to 23 of Hartmann and others 2011, read as plus and minus two, are 0.4, of which
+/// the kinds of feeding hold a part.
+pub(super) const SWALLOW_BABY_SPREAD: f64 = 0.27;
 /// How much a phase's swallowing departs from what the baby's quick sucks say, likewise.
-pub(super) const SWALLOW_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.14, 0.13];
+pub(super) const SWALLOW_PHASE_SPREAD: [f64; PHASES] = [0.032, 0.094, 0.14];
 
 /// Share of sucks that the hand misses: 0 to 15 % (common practice, no published figure).
 pub(super) const MISSED: f64 = 0.07;
@@ -78,30 +79,30 @@ pub(super) const MISSED_WEIGHT: f64 = 60.0;
 /// Chance that a rest follows a suck. About 10 sucks a run before the milk flows (Martens and
 /// others 2020, pacifier, 3 months: 9.60); longer runs in flow (Wolff 1968) and shorter ones late
 /// in a feed (Drewett and Woolridge 1979), both from memory.
-pub(super) const REST_CHANCE: [f64; PHASES] = [1.0 / 9.0, 1.0 / 16.0, 1.0 / 5.0];
+pub(super) const REST_CHANCE: [f64; PHASES] = [1.0 / 9.0, 1.0 / 18.0, 1.0 / 4.3];
 /// How much babies differ in the length of runs, one standard deviation of the log odds. Common
 /// practice.
-pub(super) const REST_CHANCE_BABY_SPREAD: f64 = 0.29;
+pub(super) const REST_CHANCE_BABY_SPREAD: f64 = 0.365;
 /// How far the phases follow the baby's own length of runs and of rests: flutter is short runs and
 /// long rests in any baby. Common practice.
 pub(super) const REST_FOLLOWS: [f64; PHASES] = [1.0, 1.0, 0.4];
 /// How much a phase's runs depart from what the baby's quick sucks say, likewise.
-pub(super) const REST_CHANCE_PHASE_SPREAD: [f64; PHASES] = [0.035, 0.25, 0.14];
+pub(super) const REST_CHANCE_PHASE_SPREAD: [f64; PHASES] = [0.078, 0.13, 0.2];
 /// Median rest, in milliseconds: 3 to 9 s (from Martens and others 2020), longer late in a feed.
-pub(super) const REST_MS: [f64; PHASES] = [5_000.0, 4_300.0, 8_500.0];
+pub(super) const REST_MS: [f64; PHASES] = [5_800.0, 3_700.0, 8_500.0];
 /// How much babies differ in rests, one standard deviation of the logarithm. Common practice.
 pub(super) const REST_MS_BABY_SPREAD: f64 = 0.22;
 /// How much a phase's rests depart from what the baby's quick sucks say, likewise.
-pub(super) const REST_MS_PHASE_SPREAD: [f64; PHASES] = [0.035, 0.15, 0.17];
+pub(super) const REST_MS_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.33, 0.4];
 /// Spread of rests, one standard deviation of the logarithm: "interburst variation high" (Hack and
 /// others 1985, Early Hum Dev 11:133); the value is common practice.
 pub(super) const REST_SPREAD: f64 = 0.65;
 /// How many rests that starting value is worth.
-pub(super) const REST_SPREAD_WEIGHT: f64 = 12.0;
+pub(super) const REST_SPREAD_WEIGHT: f64 = 5.0;
 
 /// How much of the difference in fit between two readings of a feed is taken: less than all, as
 /// the model is not the baby. Common practice.
-pub(super) const READINGS_WEIGHT: f64 = 0.7;
+pub(super) const READINGS_WEIGHT: f64 = 0.48;
 
 /// Mean time to the first flow, in milliseconds (Kent and others 2003, J Hum Lact 19:179, from
 /// memory: about 56 s), for most feeds.
@@ -110,7 +111,7 @@ pub(super) const FIRST_FLOW_MS: f64 = 60_000.0;
 /// Common practice.
 pub(super) const LATE_FLOW_SHARE: f64 = 0.15;
 /// See [`LATE_FLOW_SHARE`].
-pub(super) const LATE_FLOW_MS: f64 = 480_000.0;
+pub(super) const LATE_FLOW_MS: f64 = 630_000.0;
 /// Mean length of one flow, in milliseconds: 45 s to 3.5 min (Gardner and others 2015, BMC
 /// Pregnancy Childbirth 15:156).
 pub(super) const FLOW_MS: f64 = 120_000.0;
@@ -119,37 +120,45 @@ pub(super) const FLOW_MS: f64 = 120_000.0;
 pub(super) const QUICK_AFTER_FLOW: f64 = 0.98;
 /// Mean time of quick sucks after a flow, in milliseconds, where the next flow is near. Common
 /// practice.
-pub(super) const BETWEEN_FLOWS_MS: f64 = 120_000.0;
+pub(super) const BETWEEN_FLOWS_MS: f64 = 130_000.0;
 /// Share of times after a flow where quick sucks go on for long, and their mean, in milliseconds:
 /// 2.5 ejections of about 2 minutes in a feed of 16 minutes leave minutes between them.
-pub(super) const LONG_BETWEEN_SHARE: f64 = 0.6;
+pub(super) const LONG_BETWEEN_SHARE: f64 = 0.78;
 /// See [`LONG_BETWEEN_SHARE`].
-pub(super) const LONG_BETWEEN_MS: f64 = 420_000.0;
+pub(super) const LONG_BETWEEN_MS: f64 = 440_000.0;
 /// Chance that another flow follows quick sucks, and not flutter: 2.5 ejections a feed (Ramsay and
 /// others 2004, Pediatrics 113:361), so that three in five flows are followed by another.
 pub(super) const FLOW_AGAIN: f64 = 0.65;
 /// Chance that a feed goes from its first quick sucks to flutter with no flow. Common practice.
-pub(super) const NO_FLOW: f64 = 0.12;
+pub(super) const NO_FLOW: f64 = 0.1;
 /// Mean time in flutter before the milk flows again, in milliseconds: hardly ever, as flutter is
 /// the sleepy end. Common practice.
 pub(super) const FLUTTER_MS: f64 = 6_000_000.0;
 /// Share of flutters that are a drowsy while after which the baby wakes up, and their mean, in
 /// milliseconds. Common practice. Small, as late quick sucks are else taken for such a while.
-pub(super) const DROWSY_SHARE: f64 = 0.02;
+pub(super) const DROWSY_SHARE: f64 = 0.025;
 /// See [`DROWSY_SHARE`].
-pub(super) const DROWSY_MS: f64 = 90_000.0;
+pub(super) const DROWSY_MS: f64 = 70_000.0;
 /// Looking back, the odds of flutter in the parts of a feed, against those above: it is the sleepy
 /// end. Common practice.
-pub(super) const FLUTTER_ODDS: [f64; 3] = [0.05, 0.4, 1.3];
+pub(super) const FLUTTER_ODDS: [f64; 3] = [0.25, 0.4, 1.9];
 /// The shares of a feed at which its second and its third part begin.
 pub(super) const FLUTTER_PARTS: [f64; 2] = [0.35, 0.55];
+/// A baby that dozes: the odds of flutter in any part of the feed, against those above. Common
+/// practice.
+pub(super) const DOZES_FLUTTER_ODDS: f64 = 2.0;
+/// Its share of flutters that are a drowsy while: nearly all. Common practice.
+pub(super) const DOZES_DROWSY_SHARE: f64 = 0.95;
+/// How readily its feed ends in flutter and in another phase, against ending in flutter where that
+/// comes at the end. Odds; common practice.
+pub(super) const DOZES_ENDS_ODDS: (f64, f64) = (0.5, 0.33);
 /// How readily a feed that was ended ends in another phase, against ending in flutter: most are
 /// watched to the sleepy end. Odds; common practice.
-pub(super) const ENDS_AWAKE_ODDS: f64 = 0.2;
+pub(super) const ENDS_AWAKE_ODDS: f64 = 0.02;
 /// A feed shorter than this counts as so long, in milliseconds: it may go on.
 pub(super) const FLUTTER_FEED_MS_LEAST: u64 = 480_000;
 /// Chance that a baby put back on after being off starts again with quick sucks. Common practice.
-pub(super) const STARTS_AGAIN: f64 = 0.4;
+pub(super) const STARTS_AGAIN: f64 = 0.31;
 
 /// Live, the phase shown changes only when another is at least so probable. This keeps it calm
 /// and costs a few sucks of delay.

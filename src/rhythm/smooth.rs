@@ -7,7 +7,7 @@
 //!    each suck gets its most probable phase: that makes the fewest errors.
 
 use super::block::Parts;
-use super::chain::{self, STAGES, Stages, Steps};
+use super::chain::{self, Chain, STAGES, Stages, Steps};
 use super::evidence::{self, GapFit, Spans};
 use super::learn::{self, Numbers, Reading};
 use super::live::{index, most, phase};
@@ -95,6 +95,13 @@ struct Judging<'a> {
     swallows: [[f64; PHASES]; 3],
 }
 
+impl Judging<'_> {
+    /// The chain that leads to a suck.
+    fn chain(&self, suck: &Suck) -> &'static Chain {
+        Chain::of(self.parts.at(suck.at), self.own.sleep())
+    }
+}
+
 impl Hidden<STAGES> for Judging<'_> {
     fn count(&self) -> usize {
         self.sucks.len()
@@ -106,7 +113,7 @@ impl Hidden<STAGES> for Judging<'_> {
 
     fn forward(&self, to: usize, stages: &mut Stages) {
         let suck = &self.sucks[to];
-        let chain = self.parts.chain(suck.at);
+        let chain = self.chain(suck);
         if let Some(class) = self.gaps.class(suck.before) {
             chain::weigh(stages, &self.no_rest);
             chain.forward(stages, &self.gaps.steps[class]);
@@ -124,7 +131,7 @@ impl Hidden<STAGES> for Judging<'_> {
 
     fn backward(&self, to: usize, weights: &mut Stages) {
         let suck = &self.sucks[to];
-        let chain = self.parts.chain(suck.at);
+        let chain = self.chain(suck);
         if let Some(class) = self.gaps.class(suck.before) {
             chain.backward(weights, &self.gaps.steps[class]);
             chain::weigh(weights, &self.no_rest);
@@ -142,7 +149,7 @@ impl Hidden<STAGES> for Judging<'_> {
 
     fn best(&self, to: usize, stages: &mut Stages) -> [usize; STAGES] {
         let suck = &self.sucks[to];
-        let chain = self.parts.chain(suck.at);
+        let chain = self.chain(suck);
         let ms = suck.before.ms().unwrap_or(0) as f64;
         match suck.before {
             before if self.gaps.class(before).is_some() => chain::weigh(stages, &self.no_rest),
@@ -153,7 +160,7 @@ impl Hidden<STAGES> for Judging<'_> {
     }
 
     fn end(&self) -> Stages {
-        self.parts.end()
+        self.parts.end(self.own.sleep())
     }
 
     fn fit(&self, at: usize) -> (Stages, f64) {

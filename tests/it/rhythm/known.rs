@@ -4,9 +4,11 @@
 
 use feedside::practice::{Baby, HandLevel, Truth, simulate};
 use feedside::record::{At, Tap, TapWhat};
-use feedside::rhythm::of;
+use feedside::rhythm::{Phase, of};
 
 use super::phase_at;
+use rand::{RngExt, SeedableRng};
+use rand_chacha::ChaCha8Rng;
 
 /// The true phase of the suck nearest to a tap.
 fn truth_at(truth: &Truth, at: At) -> Option<&'static str> {
@@ -73,6 +75,80 @@ fn a_feed_that_was_ended_is_told_to_end_in_flutter_more_often() {
     }
     println!("more flutter in {with}, less in {without}");
     assert!(5 <= with && without <= with / 4, "{with} {without}");
+}
+
+/// What sucks of a phase are like: sucks a run, milliseconds from one to the next, sucks a swallow,
+/// milliseconds of a rest; all of them means.
+type Way = (f64, f64, f64, f64);
+
+/// Sucks of one phase, each with its time: runs and rests without memory, gaps a tenth even.
+fn sucks_of(chance: &mut ChaCha8Rng, from_ms: f64, until_ms: f64, way: Way) -> Vec<Tap> {
+    let (run, gap_ms, of_swallow, rest_ms) = way;
+    let mut sucks = Vec::new();
+    let mut at_ms = from_ms;
+    while at_ms < until_ms {
+        let at = At::ms(at_ms as u64);
+        let what = if chance.random::<f64>() * of_swallow < 1.0 {
+            TapWhat::SuckSwallow
+        } else {
+            TapWhat::Suck
+        };
+        sucks.push(Tap { at, what });
+        at_ms += if chance.random::<f64>() * run < 1.0 {
+            2_000.0 - (rest_ms - 2_000.0) * chance.random::<f64>().max(1e-9).ln()
+        } else {
+            gap_ms * (1.0 + 0.35 * (chance.random::<f64>() - 0.5))
+        };
+    }
+    sucks
+}
+
+/// Quick and flow by Hartmann and others 2011 (see `practice`); runs, rests and flutter, which comes
+/// twice here and is hardly faster than quick sucks, by common practice.
+#[test]
+fn flutter_is_told_where_it_comes_and_goes() {
+    let ways = [
+        (9.6, 560.0, 6.7, 6_000.0),
+        (18.0, 667.0, 2.5, 5_000.0),
+        (5.0, 530.0, 10.0, 10_000.0),
+    ];
+    let (quick, flow, flutter) = (0, 1, 2);
+    let mut wrong = 0;
+    let mut all = 0;
+    for seed in 0..40 {
+        let mut chance = ChaCha8Rng::seed_from_u64(seed);
+        let mut taps = Vec::new();
+        let mut truth = Vec::new();
+        let mut from_ms = 0.0;
+        for (phase, mean_ms) in [
+            (quick, 60_000.0),
+            (flow, 110_000.0),
+            (flutter, 150_000.0),
+            (flow, 110_000.0),
+            (quick, 120_000.0),
+            (flutter, 150_000.0),
+            (quick, 120_000.0),
+        ] {
+            let until_ms = from_ms + mean_ms * (0.6 + 0.8 * chance.random::<f64>());
+            let sucks = sucks_of(&mut chance, from_ms, until_ms, ways[phase]);
+            truth.extend(sucks.iter().map(|it| (it.at, phase)));
+            taps.extend(sucks);
+            from_ms = until_ms;
+        }
+        let at = At::ms(from_ms as u64).max(taps.last().map_or(At::START, |it| it.at));
+        let what = TapWhat::End;
+        taps.push(Tap { at, what });
+        let summary = of(&taps);
+        let told = [Phase::Quick, Phase::Flow, Phase::Flutter];
+        all += truth.len();
+        wrong += truth
+            .iter()
+            .filter(|(at, phase)| phase_at(&summary, *at) != Some(told[*phase]))
+            .count();
+    }
+    let wrong = 100.0 * wrong as f64 / all as f64;
+    println!("{wrong:.1} % wrong");
+    assert!(wrong < 9.0, "{wrong}");
 }
 
 #[test]
