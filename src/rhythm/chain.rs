@@ -69,7 +69,7 @@ pub(super) enum Sleep {
     ComesAndGoes,
 }
 
-/// How many ways there are.
+/// Both, in their order.
 pub(super) const SLEEPS: [Sleep; 2] = [Sleep::AtTheEnd, Sleep::ComesAndGoes];
 
 type Leads = [(usize, f64); LEADS];

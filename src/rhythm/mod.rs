@@ -14,8 +14,8 @@
 //! 4. `evidence`: how well a suck, its swallow and its gap fit each phase. A swallow counts fully,
 //!    the rate as far as it does not wander: at the breast it differs little.
 //! 5. `chain`: phases last for a while and follow each other in an order: quick sucks first, milk
-//!    flowing for about two minutes at a time, flutter at the end. `pass` goes forward and back
-//!    over it.
+//!    flowing for about two minutes at a time, flutter at the end, or now and then in a baby that
+//!    dozes. `pass` goes forward and back over it.
 //! 6. `live` goes forward only. Looking back, `learn` takes the feed's own numbers from all of it,
 //!    quickly, on `block`s of sucks and in several readings; `smooth` then judges every suck.
 //! 7. `boundary`: where the specialist moved a boundary, her word wins; what was computed is kept

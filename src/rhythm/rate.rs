@@ -41,7 +41,7 @@ const RATE_MODEL: f64 = 0.0012;
 const HIDDEN_MODEL: f64 = 0.05;
 /// How far the rate of a phase in one feed wanders from the baby's way, relative, one standard
 /// deviation. Common practice.
-const RATE_WANDERS: f64 = 0.023;
+const RATE_WANDERS: f64 = 0.025;
 /// Share of swallows that a hand misses over and above the share of sucks that it misses (which
 /// gaps tell): 5 to 20 % against 0 to 15 % (common practice, no published figure).
 const SWALLOWS_MISSED_MORE: f64 = 0.045;
