@@ -2,7 +2,7 @@
 //! taken as one. Knows how blocks fit the phases and what they add up to; not how the feed's
 //! numbers are drawn from that.
 
-use super::chain::{self, Chain, SLEEPS, STAGES, Sleep, Stages, Steps};
+use super::chain::{self, Chain, STAGES, Sleep, Stages, Steps};
 use super::evidence::{self, GapFit};
 use super::own::{Own, Sums};
 use super::parameter::{FLUTTER_FEED_MS_LEAST, FLUTTER_PARTS, GAP_SPREAD, PHASES, QUICK};
@@ -19,8 +19,8 @@ const NO_CLASS: u16 = u16::MAX;
 /// The parts of a feed, from which on flutter sets in more readily.
 pub(super) struct Parts {
     from: [At; FLUTTER_PARTS.len()],
-    /// By how the baby sleeps, as in [`SLEEPS`].
-    end: [Stages; SLEEPS.len()],
+    /// The part that a feed ended in, and how long after its last suck, in milliseconds.
+    ended: Option<(usize, u64)>,
 }
 
 impl Parts {
@@ -33,18 +33,19 @@ impl Parts {
             .max(FLUTTER_FEED_MS_LEAST) as f64;
         let mut parts = Self {
             from: FLUTTER_PARTS.map(|share| first.plus_ms((all_ms * share) as u64)),
-            end: [[1.0; STAGES]; SLEEPS.len()],
+            ended: None,
         };
         if let (Some(end), Some(last)) = (ended, sucks.last()) {
-            let (part, after_ms) = (parts.at(*end), end.since_ms(last.at));
-            parts.end = SLEEPS.map(|sleep| chain::ends(part, sleep, after_ms));
+            parts.ended = Some((parts.at(*end), end.since_ms(last.at)));
         }
         parts
     }
 
     /// How well it fits each stage that the feed ends where it does.
-    pub(super) const fn end(&self, sleep: Sleep) -> Stages {
-        self.end[sleep as usize]
+    pub(super) fn end(&self, sleep: Sleep) -> Stages {
+        self.ended.map_or([1.0; STAGES], |(part, after_ms)| {
+            chain::ends(part, sleep, after_ms)
+        })
     }
 
     /// The part that a time lies in, from 0.
@@ -376,6 +377,11 @@ impl<'a> Judging<'a> {
             fits,
         }
     }
+
+    /// The chain that leads to a block.
+    fn chain(&self, block: &Block) -> &'static Chain {
+        Chain::of(block.part, self.sleep)
+    }
 }
 
 impl Hidden<STAGES> for Judging<'_> {
@@ -392,7 +398,7 @@ impl Hidden<STAGES> for Judging<'_> {
         if let Some(rest) = &self.rests[to] {
             chain::weigh(stages, rest);
         }
-        Chain::of(block.part, self.sleep).forward(stages, &block.steps);
+        self.chain(block).forward(stages, &block.steps);
         if matches!(block.before, Before::Off(_)) {
             chain::on_again(stages);
         }
@@ -403,7 +409,7 @@ impl Hidden<STAGES> for Judging<'_> {
         if matches!(block.before, Before::Off(_)) {
             chain::on_again_backward(weights);
         }
-        Chain::of(block.part, self.sleep).backward(weights, &block.steps);
+        self.chain(block).backward(weights, &block.steps);
         if let Some(rest) = &self.rests[to] {
             chain::weigh(weights, rest);
         }
@@ -415,7 +421,7 @@ impl Hidden<STAGES> for Judging<'_> {
             chain::weigh(stages, rest);
         }
         // Being put on again changes little; the course does without it.
-        Chain::of(block.part, self.sleep).best(stages, &block.steps)
+        self.chain(block).best(stages, &block.steps)
     }
 
     fn end(&self) -> Stages {

@@ -69,9 +69,6 @@ pub(super) enum Sleep {
     ComesAndGoes,
 }
 
-/// Both, in their order.
-pub(super) const SLEEPS: [Sleep; 2] = [Sleep::AtTheEnd, Sleep::ComesAndGoes];
-
 type Leads = [(usize, f64); LEADS];
 const NONE: (usize, f64) = (0, 0.0);
 
