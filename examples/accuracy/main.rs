@@ -49,8 +49,7 @@ fn table<'a>(
     levels: impl Iterator<Item = (&'a str, Hand)>,
     feed: impl Fn(Hand, u64) -> Feed,
 ) {
-    println!("{}", score::HEAD);
-    println!("|{}", "---|".repeat(score::HEAD.matches('|').count() - 1));
+    score::print_head(score::HEAD);
     for (name, hand) in levels {
         Score::of(seeds.clone().map(|seed| feed(hand, seed))).print(name);
     }

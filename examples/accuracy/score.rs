@@ -13,6 +13,12 @@ use crate::told::Feed;
 /// The table's head.
 pub const HEAD: &str = "| hand | wrong sucks, looking back | informed | ratio | live | naive | changes/min live | first flow: median s | 90th s | informed: median s | 90th s | told or not unlike | runs F1 | rate, phase | rate, feed | ratio, phase | ratio, feed |";
 
+/// Prints a table's head and the line below it.
+pub fn print_head(head: &str) {
+    println!("{head}");
+    println!("|{}", "---|".repeat(head.matches('|').count() - 1));
+}
+
 #[derive(Default)]
 pub struct Score {
     sucks: usize,

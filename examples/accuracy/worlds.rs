@@ -1,16 +1,16 @@
 //! The second simulator with other numbers and other orders of phases: what the rhythm comes to in
-//! worlds that none of its numbers was chosen on.
+//! worlds. Some of these served to choose its starting numbers, others did not: `DEVELOPERS.md` says
+//! which.
 
 use crate::other::{self, World};
-use crate::score::Score;
+use crate::score::{self, Score};
 
 /// Prints a row for each world: the ratio to the informed pass by hand, and how often intervals
 /// hold over all hands.
 pub fn table(worlds: std::ops::Range<u64>, seeds: &std::ops::Range<u64>) {
-    println!(
-        "| world | phases follow | kinds | wrong, informed | ratio: best | good | fair | worst | live | 90th of first flow over informed's | rate, phase | rate, feed | ratio, phase | ratio, feed |"
+    score::print_head(
+        "| world | phases follow | kinds | wrong, informed | ratio: best | good | fair | worst | live | 90th of first flow over informed's | rate, phase | rate, feed | ratio, phase | ratio, feed |",
     );
-    println!("|{}", "---|".repeat(14));
     let mut ratios: [Vec<f64>; 4] = Default::default();
     for number in worlds {
         let world = World::drawn(number);
