@@ -5,10 +5,10 @@
 use feedside::practice::{Baby, HandLevel, Truth, simulate};
 use feedside::record::{At, Tap, TapWhat};
 use feedside::rhythm::{Phase, of};
-
-use super::phase_at;
 use rand::{RngExt, SeedableRng};
 use rand_chacha::ChaCha8Rng;
+
+use super::phase_at;
 
 /// The true phase of the suck nearest to a tap.
 fn truth_at(truth: &Truth, at: At) -> Option<&'static str> {
@@ -81,19 +81,18 @@ fn a_feed_that_was_ended_is_told_to_end_in_flutter_more_often() {
 /// milliseconds of a rest; all of them means.
 type Way = (f64, f64, f64, f64);
 
-/// Sucks of one phase, each with its time: runs and rests without memory, gaps a tenth even.
+/// Sucks of one phase, each with its time: runs and rests without memory, gaps that spread by a tenth.
 fn sucks_of(chance: &mut ChaCha8Rng, from_ms: f64, until_ms: f64, way: Way) -> Vec<Tap> {
     let (run, gap_ms, of_swallow, rest_ms) = way;
     let mut sucks = Vec::new();
     let mut at_ms = from_ms;
     while at_ms < until_ms {
-        let at = At::ms(at_ms as u64);
         let what = if chance.random::<f64>() * of_swallow < 1.0 {
             TapWhat::SuckSwallow
         } else {
             TapWhat::Suck
         };
-        sucks.push(Tap { at, what });
+        sucks.push(Tap::new(at_ms as u64, what));
         at_ms += if chance.random::<f64>() * run < 1.0 {
             2_000.0 - (rest_ms - 2_000.0) * chance.random::<f64>().max(1e-9).ln()
         } else {
@@ -135,9 +134,7 @@ fn flutter_is_told_where_it_comes_and_goes() {
             taps.extend(sucks);
             from_ms = until_ms;
         }
-        let at = At::ms(from_ms as u64).max(taps.last().map_or(At::START, |it| it.at));
-        let what = TapWhat::End;
-        taps.push(Tap { at, what });
+        taps.push(Tap::new(from_ms as u64, TapWhat::End));
         let summary = of(&taps);
         let told = [Phase::Quick, Phase::Flow, Phase::Flutter];
         all += truth.len();
