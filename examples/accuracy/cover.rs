@@ -31,15 +31,19 @@ impl Cover {
         self.width += other.width;
     }
 
+    fn share(&self) -> f64 {
+        self.held as f64 / self.all.max(1) as f64
+    }
+
     /// The share that held, in per cent.
     pub fn share_told(&self) -> String {
-        format!("{:.1} %", 100.0 * self.held as f64 / self.all.max(1) as f64)
+        format!("{:.1} %", 100.0 * self.share())
     }
 
     /// The share that held, its standard error, and half the mean width, in per cent.
     pub fn told(&self) -> String {
         let all = self.all.max(1) as f64;
-        let share = self.held as f64 / all;
+        let share = self.share();
         format!(
             "{:.1} ± {:.1} % ({:.1} below; width {:.1})",
             100.0 * share,

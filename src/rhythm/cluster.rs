@@ -29,41 +29,60 @@ pub struct Ratio {
     pub strata: f64,
 }
 
+/// A cluster against the ratios of its strata.
+#[derive(Clone, Copy, Default)]
+struct Departure {
+    /// Its top over what was expected.
+    residual: f64,
+    /// The top that its bottoms let expect.
+    expected: f64,
+    /// Its bottoms.
+    size: f64,
+}
+
+/// How each cluster departs, and each stratum's ratio and bottom. A stratum without a bottom counts
+/// for nothing.
+fn departures(strata: &[Vec<(f64, f64)>]) -> (Vec<Departure>, Vec<(f64, f64)>) {
+    let clusters = strata.iter().map(Vec::len).max().unwrap_or(0);
+    let mut departures = vec![Departure::default(); clusters];
+    let mut ratios = Vec::with_capacity(strata.len());
+    for stratum in strata {
+        let (top, bottom) = stratum
+            .iter()
+            .fold((0.0, 0.0), |sum, it| (sum.0 + it.0, sum.1 + it.1));
+        if bottom <= 0.0 {
+            continue;
+        }
+        let ratio = top / bottom;
+        for (departure, it) in departures.iter_mut().zip(stratum) {
+            departure.residual += it.0 - ratio * it.1;
+            departure.expected += ratio * it.1;
+            departure.size += it.1;
+        }
+        ratios.push((ratio, bottom));
+    }
+    (departures, ratios)
+}
+
 /// The ratio of the totals of some strata together. Each stratum has for each cluster its top and
 /// its bottom, the same clusters in all. `alone` is what chance alone gives: where there are too
 /// few clusters to tell, twice that is taken, and never less than half of it, as few clusters can
 /// agree by chance. `None` if a total is not above zero.
 pub fn ratio(strata: &[Vec<(f64, f64)>], alone: f64) -> Option<Ratio> {
-    let clusters = strata.iter().map(Vec::len).max()?;
-    let (mut top, mut bottom) = (0.0, 0.0);
-    let (mut residuals, mut sizes) = (vec![0.0; clusters], vec![0.0; clusters]);
-    let mut ratios = Vec::with_capacity(strata.len());
-    for stratum in strata {
-        let (its_top, its_bottom) = stratum
-            .iter()
-            .fold((0.0, 0.0), |sum, it| (sum.0 + it.0, sum.1 + it.1));
-        if its_bottom <= 0.0 {
-            continue;
-        }
-        let its_ratio = its_top / its_bottom;
-        for (at, it) in stratum.iter().enumerate() {
-            residuals[at] += it.0 - its_ratio * it.1;
-            sizes[at] += it.1;
-        }
-        top += its_top;
-        bottom += its_bottom;
-        ratios.push((its_ratio, its_bottom));
-    }
+    let (departures, ratios) = departures(strata);
+    let (top, bottom) = ratios.iter().fold((0.0, 0.0), |sum, (its_ratio, size)| {
+        (sum.0 + its_ratio * size, sum.1 + size)
+    });
     if top <= 0.0 || bottom <= 0.0 {
         return None;
     }
     let value = top / bottom;
     // How many clusters of equal size would weigh as much.
-    let equal = bottom * bottom / sizes.iter().map(|size| size * size).sum::<f64>();
+    let equal = bottom * bottom / departures.iter().map(|it| it.size * it.size).sum::<f64>();
     let (between, freedom) = if equal < CLUSTERS_LEAST {
         (2.0 * alone, CLUSTERS_LEAST)
     } else {
-        let between = squares(&residuals) / (top * top) * equal / (equal - 1.0);
+        let between = squares(&departures) / (top * top) * equal / (equal - 1.0);
         (between.max(0.5 * alone), equal - 1.0)
     };
     let strata = ratios
@@ -80,15 +99,31 @@ pub fn ratio(strata: &[Vec<(f64, f64)>], alone: f64) -> Option<Ratio> {
 
 /// The squares of clusters' residuals, and the products of neighbours that resemble each other
 /// (Newey and West 1987, Econometrica 55:703); never less than the squares alone.
-fn squares(residuals: &[f64]) -> f64 {
+fn squares(departures: &[Departure]) -> f64 {
     let products = |apart: usize| -> f64 {
-        let later = residuals.iter().skip(apart);
-        residuals.iter().zip(later).map(|(a, b)| a * b).sum()
+        let pairs = departures.iter().zip(departures.iter().skip(apart));
+        pairs.map(|(a, b)| a.residual * b.residual).sum()
     };
     let neighbours: f64 = (1..=NEIGHBOURS)
         .map(|apart| 2.0 * (1.0 - apart as f64 / (NEIGHBOURS + 1) as f64) * products(apart))
         .sum();
     products(0) + neighbours.max(0.0)
+}
+
+/// How much clusters and the next ones depart alike from their strata's ratios: the product of both
+/// departures, relative, mean over pairs by their sizes; and how many pairs of equal size that is.
+pub fn alike(strata: &[Vec<(f64, f64)>]) -> (f64, f64) {
+    let (mut products, mut weights, mut squares) = (0.0, 0.0, 0.0);
+    for pair in departures(strata).0.windows(2) {
+        let weight = pair[0].expected * pair[1].expected;
+        products += pair[0].residual * pair[1].residual;
+        weights += weight;
+        squares += weight * weight;
+    }
+    if weights <= 0.0 {
+        return (0.0, 0.0);
+    }
+    (products / weights, weights * weights / squares)
 }
 
 /// An interval about the logarithm of `centre`, stretched to hold `value`. `estimated` is the part

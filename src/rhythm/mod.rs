@@ -45,7 +45,7 @@ mod tempo;
 mod tile;
 mod watch;
 
-pub use cluster::{Ratio, interval, ratio};
+pub use cluster::{Ratio, alike, interval, ratio};
 pub use doubt::{FEW_SUCKS, FEW_SWALLOWS, LONG_SILENCE_MS, LONG_UNWATCHED_SHARE};
 pub use file::{LINE_MOST, ROWS_MOST, TapFileError, read_taps, write_taps};
 pub use json::json;

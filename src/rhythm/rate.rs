@@ -17,7 +17,7 @@
 
 use std::ops::Range;
 
-use super::cluster::{Ratio, interval, ratio};
+use super::cluster::{Ratio, alike, interval, ratio};
 use super::live::phase as phase_of;
 use super::own::Own;
 use super::parameter::{GAP_SPREAD, PHASES};
@@ -31,17 +31,24 @@ const GAPS_LEAST: f64 = 5.0;
 /// With fewer swallows no sucks per swallow are told.
 const SWALLOWS_LEAST: f64 = 3.0;
 /// A hand's unsteadiness at one end of a run, in milliseconds, one standard deviation: 30 to 60
-/// (Repp 2005, from memory).
-const JITTER_MS: f64 = 45.0;
+/// (Repp 2005, from memory); ends of runs are few, so that one of the steadier hands is taken.
+const JITTER_MS: f64 = 36.0;
 /// What jitter and odd gaps may shift a mean rate by, relative, one standard deviation. Common
 /// practice.
-const RATE_MODEL: f64 = 0.0012;
+const RATE_MODEL: f64 = 0.0009;
 /// How far the count of sucks that gaps hide may be off, as a share of it, one standard deviation:
 /// gaps follow no normal distribution. Common practice.
-const HIDDEN_MODEL: f64 = 0.05;
+const HIDDEN_MODEL: f64 = 0.045;
 /// How far the rate of a phase in one feed wanders from the baby's way, relative, one standard
-/// deviation. Common practice.
-const RATE_WANDERS: f64 = 0.025;
+/// deviation, before the feed has shown it. Common practice.
+const RATE_WANDERS: f64 = 0.03;
+/// How many runs with a run before them that starting value is worth.
+const RATE_WANDERS_WEIGHT: f64 = 20.0;
+/// It wanders no less, likewise: where runs look unlike each other, chance had a hand in it.
+const RATE_WANDERS_LEAST: f64 = 0.012;
+/// How much more of the wandering there is than a run and the next have in common: they are some
+/// twenty seconds apart and have parted by then. Common practice.
+const WANDERS_OVER_ALIKE: f64 = 1.6;
 /// Share of swallows that a hand misses over and above the share of sucks that it misses (which
 /// gaps tell): 5 to 20 % against 0 to 15 % (common practice, no published figure).
 const SWALLOWS_MISSED_MORE: f64 = 0.045;
@@ -153,7 +160,7 @@ impl Totals {
                 + 2.0 * runs as f64 * (JITTER_MS / all_ms).powi(2)
                 + self.spans / (spans * spans)
         } else {
-            RATE_WANDERS.powi(2)
+            wanders(&self.gaps)
         };
         let sampled = (meant.sampled(&ratio), ratio.freedom);
         Some(interval(value, value, sampled, known))
@@ -195,6 +202,16 @@ fn rates(totals: &Totals, phase: Option<usize>, own: &Own, meant: Meant) -> Phas
         sucks_per_min: totals.sucks_per_min(range.clone(), own, meant),
         sucks_per_swallow: totals.sucks_per_swallow(range, own, meant),
     }
+}
+
+/// The variance of the rate of a phase that runs of this feed do not show by how they differ: a
+/// rate that wanders slowly is seen in runs that depart alike from their phases' rates.
+fn wanders(gaps: &Strata) -> f64 {
+    let (alike, pairs) = alike(gaps);
+    let shown = WANDERS_OVER_ALIKE * alike;
+    let weight = RATE_WANDERS_WEIGHT;
+    let variance = (weight * RATE_WANDERS.powi(2) + pairs * shown) / (weight + pairs);
+    variance.max(RATE_WANDERS_LEAST.powi(2))
 }
 
 /// The rates of each sucking phase that occurs, as the baby's way; then of the whole feed, as what

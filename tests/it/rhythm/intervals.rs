@@ -1,7 +1,7 @@
 //! The arithmetic of the intervals against a library that is not ours, on stored vectors.
 
 use feedside::record::{At, Tap, TapWhat};
-use feedside::rhythm::{Rate, interval, of, ratio, student_95, way};
+use feedside::rhythm::{Rate, alike, interval, of, ratio, student_95, way};
 
 use super::sucks;
 
@@ -57,6 +57,29 @@ fn the_ratio_of_clusters_of_one_size_is_that_of_a_weighted_regression() {
         assert!((given.freedom - (tops.len() as f64 - 1.0)).abs() < NEAR);
         assert_eq!(given.strata, 0.0);
     }
+}
+
+#[test]
+fn how_far_neighbours_depart_alike_is_their_autocovariance() {
+    // statsmodels 0.15.0, of tops over their mean:
+    //   acovf(tops / np.mean(tops), adjusted=True, demean=True, fft=False)[1]
+    for (tops, expected) in [
+        (
+            &[12.0, 9.0, 14.0, 11.0, 8.0, 13.0, 15.0, 10.0][..],
+            -0.013_232_514_177_693_762,
+        ),
+        (
+            &[3.0, 5.0, 4.0, 8.0, 9.0, 7.0, 6.0, 2.0, 4.0, 5.0][..],
+            0.068_865_946_758_435_2,
+        ),
+    ] {
+        let clusters: Vec<(f64, f64)> = tops.iter().map(|top| (*top, 40.0)).collect();
+        let (product, pairs) = alike(&[clusters]);
+        assert!((product / expected - 1.0).abs() < NEAR, "{product}");
+        assert!((pairs - (tops.len() as f64 - 1.0)).abs() < NEAR, "{pairs}");
+    }
+    assert_eq!(alike(&[]), (0.0, 0.0));
+    assert_eq!(alike(&[vec![(3.0, 40.0)]]), (0.0, 0.0));
 }
 
 #[test]
