@@ -3,7 +3,8 @@
 //! A phase that lasts a typical while is a row of stages passed one after another (Erlang's
 //! method), so that the chain itself stays Markov and a step costs the same however long the feed.
 //! Flutter is the sleepy end: looking back, it sets in more readily in the later part of a feed.
-//! A baby that dozes flutters at any time and mostly wakes up again: another chain, same stages.
+//! A baby may also fall asleep early and flutter for most of a feed, or doze: flutter at any time and
+//! mostly wake up again. Other chains, same stages.
 //!
 //! ```text
 //! start ─┬─ quick, quick ──────┐
@@ -16,9 +17,9 @@
 
 use super::parameter::{
     BETWEEN_FLOWS_MS, DOZES_DROWSY_SHARE, DOZES_ENDS_ODDS, DOZES_FLUTTER_ODDS, DROWSY_MS,
-    DROWSY_SHARE, ENDS_AWAKE_ODDS, FIRST_FLOW_MS, FLOW, FLOW_AGAIN, FLOW_MS, FLUTTER, FLUTTER_MS,
-    FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS, LONG_BETWEEN_SHARE, NO_FLOW,
-    PHASES, QUICK, QUICK_AFTER_FLOW, STARTS_AGAIN,
+    DROWSY_SHARE, EARLY_FLUTTER_ODDS, ENDS_AWAKE_ODDS, FIRST_FLOW_MS, FLOW, FLOW_AGAIN, FLOW_MS,
+    FLUTTER, FLUTTER_MS, FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS,
+    LONG_BETWEEN_SHARE, NO_FLOW, PHASES, QUICK, QUICK_AFTER_FLOW, STARTS_AGAIN,
 };
 
 /// How many stages there are.
@@ -65,6 +66,8 @@ const STAY_MS: Stages = [
 pub(super) enum Sleep {
     /// At its end, seldom before.
     AtTheEnd,
+    /// To its end, but it may begin at any time.
+    Early,
     /// At any time, mostly for a while.
     ComesAndGoes,
 }
@@ -118,11 +121,12 @@ impl Chain {
         }
     }
 
-    /// The chain of a part of the feed, see [`super::parameter::FLUTTER_ODDS`]; a baby that dozes
-    /// does so in all parts alike.
+    /// The chain of a part of the feed, see [`super::parameter::FLUTTER_ODDS`]; a baby that
+    /// falls asleep early or dozes does so in all parts alike.
     pub(super) fn of(part: usize, sleep: Sleep) -> &'static Self {
         match sleep {
             Sleep::AtTheEnd => &CHAINS[part.min(CHAINS.len() - 1)],
+            Sleep::Early => &EARLY,
             Sleep::ComesAndGoes => &DOZES,
         }
     }
@@ -137,6 +141,8 @@ static CHAINS: [Chain; FLUTTER_ODDS.len()] = [
     Chain::new(FLUTTER_ODDS[1], DROWSY_SHARE),
     Chain::new(FLUTTER_ODDS[2], DROWSY_SHARE),
 ];
+
+static EARLY: Chain = Chain::new(EARLY_FLUTTER_ODDS, DROWSY_SHARE);
 
 static DOZES: Chain = Chain::new(DOZES_FLUTTER_ODDS, DOZES_DROWSY_SHARE);
 
@@ -255,7 +261,7 @@ pub(super) fn on_again_backward(weights: &mut Stages) {
 /// How well the end of a feed in this part of it fits each stage, so long after the last suck.
 pub(super) fn ends(part: usize, sleep: Sleep, after_ms: u64) -> Stages {
     let (in_flutter, awake) = match sleep {
-        Sleep::AtTheEnd => (1.0, ENDS_AWAKE_ODDS),
+        Sleep::AtTheEnd | Sleep::Early => (1.0, ENDS_AWAKE_ODDS),
         Sleep::ComesAndGoes => DOZES_ENDS_ODDS,
     };
     let mut weights = PHASE.map(|it| if it == FLUTTER { in_flutter } else { awake });

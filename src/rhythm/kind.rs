@@ -26,6 +26,8 @@ pub(super) struct Kind {
 
 /// The kind that most babies are nearest to.
 pub(super) const USUAL: usize = 0;
+/// The kind that falls asleep early.
+pub(super) const ASLEEP_EARLY: usize = 7;
 
 /// What the numbers of `parameter` say.
 const MOST: Kind = Kind {
@@ -42,8 +44,11 @@ const RARER: f64 = -2.4;
 /// One that dozes is not so rare in the first days. Common practice.
 const DOZES: f64 = -1.0;
 
+/// Nor is one that falls asleep early. Common practice.
+const EARLY: f64 = -0.4;
+
 /// All kinds, the usual one first. The values are common practice in the direction of the sources.
-pub(super) const KINDS: [Kind; 7] = [
+pub(super) const KINDS: [Kind; 8] = [
     MOST,
     // Little milk in the first days (Casey and others 1986, AJDC 140:933): few swallows.
     Kind {
@@ -89,6 +94,12 @@ pub(super) const KINDS: [Kind; 7] = [
     Kind {
         sleep: Sleep::ComesAndGoes,
         plausible: DOZES,
+        ..MOST
+    },
+    // Falls asleep early and goes on fluttering. Common practice.
+    Kind {
+        sleep: Sleep::Early,
+        plausible: EARLY,
         ..MOST
     },
 ];

@@ -11,7 +11,7 @@
 //! Longer feeds show more in one round, and take fewer.
 
 use super::block::{Blocks, Room, Table};
-use super::kind::{KINDS, USUAL};
+use super::kind::{ASLEEP_EARLY, KINDS, USUAL};
 use super::own::Own;
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, READINGS_WEIGHT};
 use super::suck::{Suck, Sucks};
@@ -67,7 +67,7 @@ const EFFORTS: [Effort; 4] = [
         first: 2,
         kept: 3,
         of_kinds: Some(3),
-        more: 4,
+        more: 3,
     },
     Effort {
         sucks: 3_000,
@@ -98,11 +98,24 @@ enum Cut {
     ShortRuns(u32),
 }
 
+/// Who flutters from before this share of the feed on fell asleep early.
+const HALF: f64 = 0.5;
+
+impl Cut {
+    /// The kind of feeding that such a feed is read as at first.
+    const fn kind(self) -> usize {
+        match self {
+            Self::From(from) if from < HALF => ASLEEP_EARLY,
+            _ => USUAL,
+        }
+    }
+}
+
 /// What is tried, in this order.
 const CUTS: [Cut; 5] = [
     Cut::From(0.65),
     Cut::From(2.0),
-    Cut::From(0.82),
+    Cut::From(0.25),
     Cut::From(0.45),
     Cut::ShortRuns(6),
 ];
@@ -196,7 +209,8 @@ impl Learning<'_> {
                 shares
             })
             .collect();
-        Own::of(&self.blocks.sums(&phases, &self.blocks.table(base)), USUAL).0
+        let sums = self.blocks.sums(&phases, &self.blocks.table(base));
+        Own::of(&sums, cut.kind()).0
     }
 }
 

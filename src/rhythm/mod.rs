@@ -59,4 +59,4 @@ pub use summary::{
 };
 
 /// The version of the rules that make a [`Summary`]; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "rhythm-7";
+pub const RULE_VERSION: &str = "rhythm-8";

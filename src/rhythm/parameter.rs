@@ -144,6 +144,9 @@ pub(super) const DROWSY_MS: f64 = 70_000.0;
 pub(super) const FLUTTER_ODDS: [f64; 3] = [0.25, 0.4, 1.9];
 /// The shares of a feed at which its second and its third part begin.
 pub(super) const FLUTTER_PARTS: [f64; 2] = [0.35, 0.55];
+/// A baby that falls asleep early: the odds of flutter in any part of the feed, against those above.
+/// Common practice.
+pub(super) const EARLY_FLUTTER_ODDS: f64 = 1.5;
 /// A baby that dozes: the odds of flutter in any part of the feed, against those above. Common
 /// practice.
 pub(super) const DOZES_FLUTTER_ODDS: f64 = 2.0;
