@@ -17,11 +17,15 @@ type States = [f64; ALL];
 /// A gap shorter than this is no rest, in milliseconds.
 const REST_MS_LEAST: f64 = 1_800.0;
 
-struct Suck {
-    at: At,
-    gap_ms: Option<f64>,
+/// A suck as tapped; a doubled one is one.
+pub struct Suck {
+    pub at: At,
+    /// The gap before it within what was watched.
+    pub gap_ms: Option<f64>,
+    /// The time since the suck before it, watched or not.
     broken_ms: f64,
-    swallow: bool,
+    /// Whether a swallow was tapped with it.
+    pub swallow: bool,
 }
 
 struct Informed<'a> {
@@ -169,7 +173,8 @@ impl Hidden<ALL> for Informed<'_> {
     }
 }
 
-fn sucks(feed: &Simulated) -> Vec<Suck> {
+/// The sucks of a feed as tapped.
+pub fn sucks(feed: &Simulated) -> Vec<Suck> {
     let mut sucks: Vec<Suck> = Vec::new();
     let mut broken = false;
     for tap in &feed.taps {

@@ -6,9 +6,13 @@
 //! sucks in a wrong phase (looking back, by a pass that is told the feed's true numbers, live, and by a
 //! naive rule), the error of the first flow, told and by that pass, how well runs are found, and
 //! how often the 95 % intervals hold the truth, each with the standard error of that share.
+//!
+//! `... --example accuracy lines FEEDS FIRST [WORLDS FROM]` prints the same feeds for another program (see
+//! `lines`).
 
 mod cover;
 mod informed;
+mod lines;
 mod naive;
 mod other;
 mod runs;
@@ -21,36 +25,65 @@ use feedside::practice::{Baby, Hand, HandLevel};
 use score::Score;
 use told::Feed;
 
-fn main() {
-    let given = |at| std::env::args().nth(at).and_then(|it| it.parse().ok());
-    let (feeds, first): (u64, u64) = (given(1).unwrap_or(600), given(2).unwrap_or(0));
-    let seeds = first..first + feeds;
-    if let Some(most) = given(3) {
-        let from = given(4).unwrap_or(0);
-        return worlds::table(from..from + most, &seeds);
-    }
-    println!("{feeds} feeds a level, seeds from {first} on.");
-    println!(
-        "\n`practice`, {} minutes, every kind of baby in turn:\n",
-        told::MINUTES
-    );
-    let levels = HandLevel::ALL.iter().map(|it| (it.as_word(), it.hand()));
-    table(seeds.clone(), levels, |hand, seed| {
-        told::practice(Baby::ALL[seed as usize % Baby::ALL.len()], hand, seed)
-    });
-    println!("\nThe other simulator, 5 to 37 minutes:\n");
-    table(seeds, other::HANDS.into_iter(), |hand, seed| {
-        other::feed(&other::PLAIN, hand, seed)
-    });
+/// A simulator's name, the names of its hands, and a feed by a hand from a seed.
+struct Simulator {
+    name: &'static str,
+    hands: Vec<(&'static str, Hand)>,
+    feed: fn(Hand, u64) -> Feed,
 }
 
-fn table<'a>(
-    seeds: std::ops::Range<u64>,
-    levels: impl Iterator<Item = (&'a str, Hand)>,
-    feed: impl Fn(Hand, u64) -> Feed,
-) {
-    score::print_head(score::HEAD);
-    for (name, hand) in levels {
-        Score::of(seeds.clone().map(|seed| feed(hand, seed))).print(name);
+fn simulators() -> [Simulator; 2] {
+    [
+        Simulator {
+            name: "practice",
+            hands: HandLevel::ALL
+                .iter()
+                .map(|it| (it.as_word(), it.hand()))
+                .collect(),
+            feed: |hand, seed| {
+                told::practice(Baby::ALL[seed as usize % Baby::ALL.len()], hand, seed)
+            },
+        },
+        Simulator {
+            name: "other",
+            hands: other::HANDS.to_vec(),
+            feed: |hand, seed| other::feed(&other::PLAIN, hand, seed),
+        },
+    ]
+}
+
+fn main() {
+    let mut given: Vec<String> = std::env::args().skip(1).collect();
+    let as_lines = given.first().is_some_and(|it| it == "lines");
+    if as_lines {
+        given.remove(0);
+    }
+    let number = |at: usize| given.get(at).and_then(|it| it.parse::<u64>().ok());
+    let (feeds, first) = (number(0).unwrap_or(600), number(1).unwrap_or(0));
+    let seeds = first..first + feeds;
+    if let Some(most) = number(2) {
+        let from = number(3).unwrap_or(0);
+        return if as_lines {
+            worlds::lines(from..from + most, &seeds);
+        } else {
+            worlds::table(from..from + most, &seeds);
+        };
+    }
+    for simulator in simulators() {
+        if !as_lines {
+            println!(
+                "\n`{}`, {feeds} feeds a level, seeds from {first} on:\n",
+                simulator.name
+            );
+            score::print_head(score::HEAD);
+        }
+        for (name, hand) in simulator.hands {
+            let feeds = seeds.clone().map(|seed| (simulator.feed)(hand, seed));
+            if as_lines {
+                lines::print(simulator.name, name, feeds);
+            } else {
+                Score::of(feeds).print(name);
+            }
+        }
     }
 }

@@ -156,7 +156,7 @@ impl Score {
 }
 
 /// The phase of the true suck nearest to a time.
-fn nearest(truth: &Truth, at: At) -> Option<Phase> {
+pub fn nearest(truth: &Truth, at: At) -> Option<Phase> {
     let next = truth.sucks.partition_point(|(it, _)| *it < at);
     let near = [next.checked_sub(1), Some(next)]
         .into_iter()

@@ -2,8 +2,30 @@
 //! worlds. Some of these served to choose its starting numbers, others did not: `DEVELOPERS.md` says
 //! which.
 
+use feedside::practice::Hand;
+
+use crate::lines;
 use crate::other::{self, World};
 use crate::score::{self, Score};
+use crate::told::Feed;
+
+/// The feeds of a world by a hand. Each world has feeds of its own: the same chances in all would be
+/// one draw, told often.
+fn feeds(world: &World, hand: Hand, seeds: &std::ops::Range<u64>) -> impl Iterator<Item = Feed> {
+    let after = world.number * (seeds.end - seeds.start);
+    (seeds.start + after..seeds.end + after).map(move |seed| other::feed(world, hand, seed))
+}
+
+/// Prints a line for each feed of each world.
+pub fn lines(worlds: std::ops::Range<u64>, seeds: &std::ops::Range<u64>) {
+    for number in worlds {
+        let world = World::drawn(number);
+        let name = format!("worlds, {}", world.order.as_word());
+        for (hand_name, hand) in other::HANDS {
+            lines::print(&name, hand_name, feeds(&world, hand, seeds));
+        }
+    }
+}
 
 /// Prints a row for each world: the ratio to the informed pass by hand, and how often intervals
 /// hold over all hands.
@@ -14,13 +36,10 @@ pub fn table(worlds: std::ops::Range<u64>, seeds: &std::ops::Range<u64>) {
     let mut ratios: [Vec<f64>; 4] = Default::default();
     for number in worlds {
         let world = World::drawn(number);
-        // Each world has feeds of its own: the same chances in all would be one draw, told often.
-        let after = number * (seeds.end - seeds.start);
-        let seeds = seeds.start + after..seeds.end + after;
         let mut all = Score::default();
         let mut row = Vec::new();
         for ((_, hand), ratios) in other::HANDS.into_iter().zip(&mut ratios) {
-            let score = Score::of(seeds.clone().map(|seed| other::feed(&world, hand, seed)));
+            let score = Score::of(feeds(&world, hand, seeds));
             ratios.push(score.ratio());
             row.push(format!("{:.2}", score.ratio()));
             all.join(score);

@@ -92,11 +92,15 @@ fn told(world: &World, own: &[Sucking; 3], hand: Hand) -> Told {
             flutter_ms: order::CLOCK_FLUTTER_MS,
             ..plain
         },
-        Order::Chain => Told {
+        Order::Chain | Order::Settles => Told {
             none: order::chain::NONE,
             again: order::chain::AGAIN,
             tires: order::chain::TIRES,
-            wakes: (world.flutter_ms, order::chain::WAKES),
+            wakes: if world.order == Order::Settles {
+                told::NEVER
+            } else {
+                (world.flutter_ms, order::chain::WAKES)
+            },
             flow_ms: world.ejection_ms,
             between_ms: world.between_ms,
             stages: [1; 3],

@@ -60,7 +60,7 @@ pub fn phases(world: &World, chance: &mut Chance) -> Vec<(usize, f64, f64)> {
     match world.order {
         Order::Milk => milk(world, chance).0,
         Order::Clock => clock(world, chance).0,
-        Order::Chain => chained(world, chance).0,
+        Order::Chain | Order::Settles => chained(world, chance).0,
     }
 }
 
@@ -125,6 +125,7 @@ fn chained(world: &World, chance: &mut Chance) -> Phases {
             0 if first => either(chain::NONE, 2, 1),
             0 => either(chain::AGAIN, 1, 2),
             1 => either(chain::TIRES, 2, 0),
+            _ if world.order == Order::Settles => 2,
             _ => either(chain::WAKES, 1, 0),
         };
         first = false;

@@ -21,6 +21,8 @@ pub enum Order {
     Clock,
     /// A chain without memory: phases last by chance, and flutter comes and goes.
     Chain,
+    /// The same, but whoever has come to flutter stays in it: often early, and for most of a feed.
+    Settles,
 }
 
 impl Order {
@@ -29,6 +31,7 @@ impl Order {
             Self::Milk => "the milk",
             Self::Clock => "the clock",
             Self::Chain => "by chance",
+            Self::Settles => "by chance, to flutter",
         }
     }
 }
@@ -148,9 +151,11 @@ impl World {
     /// One of the worlds; orders of phases in turn.
     pub fn drawn(number: u64) -> Self {
         let mut draw = Draw(ChaCha8Rng::seed_from_u64(number ^ 0x5eed_0003));
-        let order = [Order::Milk, Order::Clock, Order::Chain][(number % 3) as usize];
-        let shape = |shape| if order == Order::Chain { 1.0 } else { shape };
-        let kinds = number / 3 % 2 == 1;
+        let order =
+            [Order::Milk, Order::Clock, Order::Chain, Order::Settles][(number % 4) as usize];
+        let without_memory = matches!(order, Order::Chain | Order::Settles);
+        let shape = |shape| if without_memory { 1.0 } else { shape };
+        let kinds = number / 4 % 2 == 1;
         let ratio_spread = if kinds { 0.28 } else { 0.5 };
         Self {
             number,
