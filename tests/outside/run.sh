@@ -7,7 +7,7 @@
 # OUT_DIR: where to work, by default target/outside. PROGRAM_DIR: where feedside, feedside-desk and
 # the examples lie; without it they are built. VENV and NODE_MODULES name the Python
 # environment and the npm folder (by default in OUT_DIR); KILLS how often the app is killed (200);
-# SCANS how many records are scanned while the desk is killed (500).
+# SCANS how many records are scanned while the desk is killed (500); FEEDS how many are simulated at each hand (100).
 set -euo pipefail
 
 work="${1:-$(dirname "$0")/../../target/outside}"
@@ -83,5 +83,10 @@ echo "== killed while taps come in"
 
 echo "== the desk, killed while a scanner types"
 "$python" "$here/kill_desk.py" "$programs/feedside-desk" "$programs/examples/sealed_many" "${SCANS:-500}"
+
+echo "== the rhythm beside a model that is told the truth"
+cargo run --quiet --locked --release --no-default-features --example accuracy \
+    lines "${FEEDS:-100}" 0 >"$work/feeds"
+"$python" "$here/informed_rhythm.py" "$work/feeds"
 
 echo "== outside checks done"
