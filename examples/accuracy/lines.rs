@@ -8,10 +8,6 @@ use crate::informed;
 use crate::score::nearest;
 use crate::told::Feed;
 
-fn word(phase: Option<Phase>) -> Option<&'static str> {
-    phase.map(Phase::as_word)
-}
-
 /// A suck is the gap before it in milliseconds (none at the first and where nobody looked), whether
 /// a swallow was tapped with it, its true phase and the phase told looking back.
 fn of_feed(simulator: &str, hand: &str, feed: &Feed) -> Value {
@@ -20,9 +16,9 @@ fn of_feed(simulator: &str, hand: &str, feed: &Feed) -> Value {
     let sucks: Vec<Value> = informed::sucks(&feed.simulated)
         .iter()
         .map(|suck| {
-            let truth = nearest(&feed.simulated.truth, suck.at);
-            let told = summary.phase_at(suck.at);
-            json!([suck.gap_ms, suck.swallow, word(truth), word(told)])
+            let truth = nearest(&feed.simulated.truth, suck.at).map(Phase::as_word);
+            let told = summary.phase_at(suck.at).map(Phase::as_word);
+            json!([suck.gap_ms, suck.swallow, truth, told])
         })
         .collect();
     let own: Vec<Value> = told
@@ -37,8 +33,7 @@ fn of_feed(simulator: &str, hand: &str, feed: &Feed) -> Value {
             })
         })
         .collect();
-    // A baby that never wakes, or whose flutter follows the milk alone, has no such time.
-    let time = |ms: f64| ms.is_finite().then_some(ms);
+    let flutter_ms = told.flutter_ms.0 + told.flutter_ms.1;
     json!({
         "simulator": simulator,
         "hand": hand,
@@ -55,7 +50,8 @@ fn of_feed(simulator: &str, hand: &str, feed: &Feed) -> Value {
         "none": told.none,
         "again": told.again,
         "tires": told.tires,
-        "flutter_ms": time(told.flutter_ms.0 + told.flutter_ms.1),
+        // None where flutter follows the milk alone.
+        "flutter_ms": flutter_ms.is_finite().then_some(flutter_ms),
         "wakes_ms": told.wakes.0,
         "wakes_to_flow": told.wakes.1,
         "sucks": sucks,

@@ -97,6 +97,8 @@ struct Totals {
     gaps: Strata,
     /// The variance of these sucks.
     spans: f64,
+    /// The variance of a phase's rate that runs do not show by how they differ.
+    wanders: f64,
     /// Sucks with a swallow, and sucks.
     swallows: Strata,
 }
@@ -129,6 +131,7 @@ impl Totals {
             }
         }
         Self {
+            wanders: wanders(&gaps),
             gaps,
             spans: variance,
             swallows,
@@ -160,7 +163,7 @@ impl Totals {
                 + 2.0 * runs as f64 * (JITTER_MS / all_ms).powi(2)
                 + self.spans / (spans * spans)
         } else {
-            wanders(&self.gaps)
+            self.wanders
         };
         let sampled = (meant.sampled(&ratio), ratio.freedom);
         Some(interval(value, value, sampled, known))

@@ -7,7 +7,8 @@
 # OUT_DIR: where to work, by default target/outside. PROGRAM_DIR: where feedside, feedside-desk and
 # the examples lie; without it they are built. VENV and NODE_MODULES name the Python
 # environment and the npm folder (by default in OUT_DIR); KILLS how often the app is killed (200);
-# SCANS how many records are scanned while the desk is killed (500); FEEDS how many are simulated at each hand (100).
+# SCANS how many records are scanned while the desk is killed (500); FEEDS how many feeds are
+# simulated at each hand for the rhythm (100).
 set -euo pipefail
 
 work="${1:-$(dirname "$0")/../../target/outside}"
