@@ -2,7 +2,7 @@
 //! simulator drew this feed from: the baby's own rates and swallowing, its runs and rests, how
 //! long phases last on average, and the hand's noise. It is not told what happened when.
 
-use feedside::practice::{Simulated, Sucking};
+use feedside::practice::Simulated;
 use feedside::record::{At, TapWhat};
 use feedside::rhythm::{DOUBLED_MS, Hidden, Phase, posterior};
 
@@ -54,13 +54,14 @@ fn normal(away: f64, spread: f64) -> f64 {
 
 impl Informed<'_> {
     /// How well a gap fits after a suck of each phase: within a run, or a rest.
-    fn gap(&self, of: &Sucking, gap_ms: f64) -> f64 {
+    fn gap(&self, phase: usize, gap_ms: f64) -> f64 {
+        let of = &self.told.own[phase];
         let mean = 60_000.0 / of.sucks_per_min;
         let goes_on = 1.0 - 1.0 / of.run_sucks;
         let (mut fit, mut share) = (1e-9, 1.0 - self.told.hand.missed_suck);
         for count in 1..=6 {
             let spans = f64::from(count);
-            let spread = (spans * (self.told.gap_spread * mean).powi(2)
+            let spread = (spans * (self.told.gap_spread[phase] * mean).powi(2)
                 + (self.told.rate_spread * mean * spans).powi(2)
                 + 2.0 * self.told.hand.jitter_ms.powi(2))
             .sqrt();
@@ -76,7 +77,7 @@ impl Informed<'_> {
 
     fn gaps(&self, to: usize) -> States {
         match self.sucks[to].gap_ms {
-            Some(ms) => std::array::from_fn(|at| self.gap(&self.told.own[phase(at)], ms)),
+            Some(ms) => std::array::from_fn(|at| self.gap(phase(at), ms)),
             None => [1.0; ALL],
         }
     }

@@ -24,8 +24,10 @@ fn of_feed(simulator: &str, hand: &str, feed: &Feed) -> Value {
     let own: Vec<Value> = told
         .own
         .iter()
-        .map(|it| {
+        .zip(told.gap_spread)
+        .map(|(it, gap_spread)| {
             json!({
+                "gap_spread": gap_spread,
                 "sucks_per_min": it.sucks_per_min,
                 "sucks_per_swallow": it.sucks_per_swallow,
                 "run_sucks": it.run_sucks,
@@ -38,7 +40,6 @@ fn of_feed(simulator: &str, hand: &str, feed: &Feed) -> Value {
         "simulator": simulator,
         "hand": hand,
         "own": own,
-        "gap_spread": told.gap_spread,
         "rate_spread": told.rate_spread,
         "rest_spread": told.rest_spread,
         "jitter_ms": told.hand.jitter_ms,

@@ -20,7 +20,8 @@ pub struct Told {
     /// Quick, flow, flutter; rests by their median.
     pub own: [Sucking; 3],
     pub hand: Hand,
-    pub gap_spread: f64,
+    /// By phase.
+    pub gap_spread: [f64; 3],
     /// How far the rate wanders within a phase.
     pub rate_spread: f64,
     pub rest_spread: f64,
@@ -77,7 +78,7 @@ pub fn practice(baby: Baby, hand: Hand, seed: u64) -> Feed {
         told: Told {
             own,
             hand,
-            gap_spread: GAP_SPREAD,
+            gap_spread: [GAP_SPREAD; 3],
             rate_spread: RUN_SPREAD,
             rest_spread: REST_SPREAD,
             first_ms: profile.first_ejection_ms * 1.1,

@@ -335,7 +335,7 @@ struct Judging<'a> {
     end: Stages,
     /// How well the rest before each block fits the phase before it.
     rests: Vec<Option<[f64; PHASES]>>,
-    fits: Vec<([f64; PHASES], f64)>,
+    fits: Vec<(Stages, f64)>,
 }
 
 impl<'a> Judging<'a> {
@@ -349,16 +349,17 @@ impl<'a> Judging<'a> {
                 let range = block.range();
                 let within = range.len() - usize::from(!block.goes_on);
                 let mut ln = no_rest.map(|it| it * within as f64);
-                for (count, ln_of) in block.swallows.iter().zip(&swallows) {
-                    for (sum, it) in ln.iter_mut().zip(ln_of) {
-                        *sum += count * it;
-                    }
-                }
                 for class in &of.class[range] {
                     if let Some(fit) = table.ln.get(usize::from(*class)) {
                         for (sum, it) in ln.iter_mut().zip(fit) {
                             *sum += it;
                         }
+                    }
+                }
+                let mut ln = chain::by_stage(&ln);
+                for (count, ln_of) in block.swallows.iter().zip(&swallows) {
+                    for (sum, it) in ln.iter_mut().zip(ln_of) {
+                        *sum += count * it;
                     }
                 }
                 let most = ln.iter().copied().fold(f64::MIN, f64::max);
@@ -367,8 +368,8 @@ impl<'a> Judging<'a> {
             .collect();
         Self {
             blocks: &of.blocks,
-            sleep: own.sleep(),
-            end: of.parts.end(own.sleep()),
+            sleep: own.sleep,
+            end: of.parts.end(own.sleep),
             rests: of
                 .blocks
                 .iter()
@@ -429,7 +430,6 @@ impl Hidden<STAGES> for Judging<'_> {
     }
 
     fn fit(&self, at: usize) -> (Stages, f64) {
-        let (phases, scale) = &self.fits[at];
-        (chain::by_stage(phases), *scale)
+        self.fits[at]
     }
 }

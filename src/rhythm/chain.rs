@@ -16,10 +16,11 @@
 //! ```
 
 use super::parameter::{
-    BETWEEN_FLOWS_MS, DOZES_DROWSY_SHARE, DOZES_ENDS_ODDS, DOZES_FLUTTER_ODDS, DROWSY_MS,
-    DROWSY_SHARE, EARLY_FLUTTER_ODDS, ENDS_AWAKE_ODDS, FIRST_FLOW_MS, FLOW, FLOW_AGAIN, FLOW_MS,
-    FLUTTER, FLUTTER_MS, FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS,
-    LONG_BETWEEN_SHARE, NO_FLOW, PHASES, QUICK, QUICK_AFTER_FLOW, STARTS_AGAIN,
+    BETWEEN_FLOWS_MS, DOZES_DROWSY_SHARE, DOZES_ENDS_ODDS, DOZES_FLUTTER_ODDS, DOZES_PLAUSIBLE,
+    DROWSY_MS, DROWSY_SHARE, EARLY_FLUTTER_ODDS, EARLY_PLAUSIBLE, ENDS_AWAKE_ODDS, FIRST_FLOW_MS,
+    FLOW, FLOW_AGAIN, FLOW_EBB, FLOW_MS, FLOW_STAGES, FLOWS_AT_ONCE, FLUTTER, FLUTTER_MS,
+    FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS, LONG_BETWEEN_SHARE, NO_FLOW,
+    PHASES, QUICK, QUICK_AFTER_FLOW, ROUSED_TO_FLOW, STARTS_AGAIN, WAKES_TO_FLOW,
 };
 
 /// How many stages there are.
@@ -72,6 +73,19 @@ pub(super) enum Sleep {
     ComesAndGoes,
 }
 
+impl Sleep {
+    pub(super) const ALL: [Self; 3] = [Self::AtTheEnd, Self::Early, Self::ComesAndGoes];
+
+    /// How plausible it is before the feed has shown anything, as a logarithm.
+    pub(super) const fn plausible(self) -> f64 {
+        match self {
+            Self::AtTheEnd => 0.0,
+            Self::Early => EARLY_PLAUSIBLE,
+            Self::ComesAndGoes => DOZES_PLAUSIBLE,
+        }
+    }
+}
+
 type Leads = [(usize, f64); LEADS];
 const NONE: (usize, f64) = (0, 0.0);
 
@@ -115,8 +129,8 @@ impl Chain {
                 only(7),
                 after_quick,
                 after_quick,
-                [(FLOWS, 0.7), (BETWEEN, 0.3), NONE, NONE],
-                [(FLOWS, 0.5), (BETWEEN, 0.5), NONE, NONE],
+                either(WAKES_TO_FLOW),
+                either(ROUSED_TO_FLOW),
             ],
         }
     }
@@ -130,6 +144,11 @@ impl Chain {
             Sleep::ComesAndGoes => &DOZES,
         }
     }
+}
+
+/// To flow with this chance, else to quick sucks.
+const fn either(flow: f64) -> Leads {
+    [(FLOWS, flow), (BETWEEN, 1.0 - flow), NONE, NONE]
 }
 
 const fn only(at: usize) -> Leads {
@@ -149,8 +168,9 @@ static DOZES: Chain = Chain::new(DOZES_FLUTTER_ODDS, DOZES_DROWSY_SHARE);
 /// Where a feed begins.
 pub(super) const START: Stages = {
     let mut start = [0.0; STAGES];
-    start[0] = 1.0 - LATE_FLOW_SHARE;
-    start[2] = LATE_FLOW_SHARE;
+    start[0] = (1.0 - FLOWS_AT_ONCE) * (1.0 - LATE_FLOW_SHARE);
+    start[2] = (1.0 - FLOWS_AT_ONCE) * LATE_FLOW_SHARE;
+    start[FLOWS] = FLOWS_AT_ONCE;
     start
 };
 
@@ -273,6 +293,17 @@ pub(super) fn ends(part: usize, sleep: Sleep, after_ms: u64) -> Stages {
 pub(super) const fn phase_of(stage: usize) -> usize {
     PHASE[stage]
 }
+
+/// How much more readily a suck carries a swallow in each stage than in its phase, in log odds.
+pub(super) const EBB: Stages = {
+    let mut ebb = [0.0; STAGES];
+    let mut at = 0;
+    while at < FLOW_STAGES {
+        ebb[FLOWS + at] = FLOW_EBB[at];
+        at += 1;
+    }
+    ebb
+};
 
 /// The phases' weights, for each stage.
 pub(super) fn by_stage(phases: &[f64; PHASES]) -> Stages {

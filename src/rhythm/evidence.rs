@@ -1,7 +1,8 @@
 //! How well what was seen fits each phase, given the feed's own numbers.
 
-use super::own::Own;
-use super::parameter::{ODD_GAP_SHARE, PHASES, REST_MS_CEILING};
+use super::chain::{self, Stages};
+use super::own::{self, Own};
+use super::parameter::{GAP_SPREAD_BY, ODD_GAP_SHARE, PHASES, REST_MS_CEILING, REST_WEIGHT};
 
 /// The most missed sucks in a row that a gap within a run can hide.
 const MISSED_MOST: usize = 3;
@@ -13,7 +14,7 @@ pub(super) struct GapFit {
     pub(super) fit: f64,
     /// Sucks that it spans, one and those missed, expected.
     pub(super) sucks: f64,
-    /// Square of its departure from the mean, relative, for one suck.
+    /// Square of its departure from the mean, relative, for one suck of a phase of usual spread.
     pub(super) square: f64,
     /// The sucks that it spans if it fits any number of them.
     pub(super) spans: Spans,
@@ -43,14 +44,15 @@ impl Spans {
 /// missed, or fits nothing. Departures of the sucks that it spans add up.
 pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
     let mean = own.gap_ms[phase];
-    let spread = own.gap_spread * mean;
+    let relative_spread = own.gap_spread * GAP_SPREAD_BY[phase];
+    let spread = relative_spread * mean;
     let relative = gap_ms / mean;
     let mut share = 1.0 - own.missed;
     let odd = ODD_GAP_SHARE / REST_MS_CEILING as f64;
     // What fits nothing counts as one suck of usual spread.
     let mut all = odd;
     let mut sucks = odd;
-    let mut square = odd * own.gap_spread * own.gap_spread;
+    let mut square = odd * relative_spread * relative_spread;
     let mut counts_squared = 0.0;
     let mut count = 1.0_f64;
     for _ in 0..=MISSED_MOST {
@@ -72,7 +74,7 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
     GapFit {
         fit: (own.rate_weight * all.ln()).exp(),
         sucks: sucks / all,
-        square: square / all,
+        square: square / all / (GAP_SPREAD_BY[phase] * GAP_SPREAD_BY[phase]),
         spans: Spans {
             known: (all - odd) / all,
             sucks: spans,
@@ -85,19 +87,28 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
 const FAR_SQUARED: f64 = 40.0;
 const ROOT_TWO_PI: f64 = 2.506_628_274_631_000_5;
 
-/// How well a suck with so many swallows fits each phase.
-pub(super) fn swallows(own: &Own, swallows: u8) -> [f64; PHASES] {
-    match swallows {
-        0 => own.swallow.map(|share| 1.0 - share),
-        1 => own.swallow,
-        // More swallows than sucks: milk comes faster still.
-        _ => own.swallow.map(|share| share * share),
-    }
+/// How well a suck with so many swallows fits each stage.
+pub(super) fn swallows(own: &Own, swallows: u8) -> Stages {
+    let shares = chain::by_stage(&own.swallow);
+    std::array::from_fn(|stage| {
+        let share = if chain::EBB[stage] == 0.0 {
+            shares[stage]
+        } else {
+            own::share(own::logit(shares[stage]) + chain::EBB[stage])
+        };
+        match swallows {
+            0 => 1.0 - share,
+            1 => share,
+            // More swallows than sucks: milk comes faster still.
+            _ => share * share,
+        }
+    })
 }
 
 /// How well a suck that is followed by no rest fits each phase.
 pub(super) fn no_rest(own: &Own) -> [f64; PHASES] {
-    own.rest_chance.map(|chance| 1.0 - chance)
+    own.rest_chance
+        .map(|chance| (1.0 - chance).powf(REST_WEIGHT))
 }
 
 /// How well a suck that is followed by a rest fits each phase.
@@ -105,7 +116,8 @@ pub(super) fn rest(own: &Own, rest_ms: f64) -> [f64; PHASES] {
     let ln_ms = rest_ms.ln();
     std::array::from_fn(|phase| {
         let deviation = (ln_ms - own.rest_ln_ms[phase]) / own.rest_spread;
-        own.rest_chance[phase] * (-0.5 * deviation * deviation).exp() / own.rest_spread
+        let density = (-0.5 * deviation * deviation).exp() / own.rest_spread;
+        (own.rest_chance[phase] * density).powf(REST_WEIGHT)
     })
 }
 

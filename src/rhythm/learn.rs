@@ -4,14 +4,14 @@
 //!    flow where swallows lie dense and flutter from some share of the feed on.
 //! 2. Each goes through rounds of expectation and maximisation (Dempster, Laird and Rubin 1977,
 //!    J R Stat Soc B 39:1): judge every block with the numbers, take the numbers anew.
-//! 3. The best go on, as each kind of feeding; and of those the best again. Those that stay
+//! 3. The best go on, with flutter at the end, early, or coming and going; and of those the best again. Those that stay
 //!    plausible are all kept, weighed by how well they fit: where a feed can be read in two ways,
 //!    neither is taken for certain.
 //!
 //! Longer feeds show more in one round, and take fewer.
 
 use super::block::{Blocks, Room, Table};
-use super::kind::{ASLEEP_EARLY, KINDS, USUAL};
+use super::chain::Sleep;
 use super::own::Own;
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, READINGS_WEIGHT};
 use super::suck::{Suck, Sucks};
@@ -42,11 +42,17 @@ struct Effort {
     first: usize,
     /// How many go on.
     kept: usize,
-    /// How many of these go on when each was tried as every kind; not asked where there is nothing
-    /// to learn, or so much that the kind no longer matters.
-    of_kinds: Option<usize>,
-    /// Rounds for those.
-    more: usize,
+    /// What happens to those.
+    then: Then,
+}
+
+/// How readings that were tried go on.
+enum Then {
+    /// For so many rounds more: there is nothing to learn of when the baby flutters, or so much that
+    /// it does not matter where one begins.
+    Rounds(usize),
+    /// With every [`Sleep`], and so many of all stay.
+    Sleeps(usize),
 }
 
 /// By length; the last for all that are longer. Measured: more gains little.
@@ -57,26 +63,23 @@ const EFFORTS: [Effort; 4] = [
         cuts: 0,
         first: 1,
         kept: 1,
-        of_kinds: None,
-        more: 1,
+        then: Then::Rounds(1),
     },
     Effort {
         sucks: 1_800,
         block: 4,
-        cuts: 5,
+        cuts: 6,
         first: 2,
         kept: 3,
-        of_kinds: Some(3),
-        more: 3,
+        then: Then::Sleeps(3),
     },
     Effort {
         sucks: 3_000,
         block: 6,
         cuts: 4,
-        first: 1,
+        first: 2,
         kept: 1,
-        of_kinds: Some(2),
-        more: 3,
+        then: Then::Sleeps(2),
     },
     Effort {
         sucks: usize::MAX,
@@ -84,8 +87,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 1,
         first: 1,
         kept: 1,
-        of_kinds: None,
-        more: 2,
+        then: Then::Rounds(2),
     },
 ];
 
@@ -96,28 +98,31 @@ enum Cut {
     From(f64),
     /// In runs of no more sucks than this.
     ShortRuns(u32),
+    /// From this share of the feed's time on, and all before it is flow, dense or not.
+    FlowUpTo(f64),
 }
 
 /// Who flutters from before this share of the feed on fell asleep early.
 const HALF: f64 = 0.5;
 
 impl Cut {
-    /// The kind of feeding that such a feed is read as at first.
-    const fn kind(self) -> usize {
+    /// When such a feed is taken to flutter at first.
+    const fn sleep(self) -> Sleep {
         match self {
-            Self::From(from) if from < HALF => ASLEEP_EARLY,
-            _ => USUAL,
+            Self::From(from) if from < HALF => Sleep::Early,
+            _ => Sleep::AtTheEnd,
         }
     }
 }
 
 /// What is tried, in this order.
-const CUTS: [Cut; 5] = [
+const CUTS: [Cut; 6] = [
     Cut::From(0.65),
     Cut::From(2.0),
     Cut::From(0.25),
     Cut::From(0.45),
     Cut::ShortRuns(6),
+    Cut::FlowUpTo(0.65),
 ];
 /// Swallows are dense where more of the sucks around carry one than halfway between where they
 /// are few and where they are many.
@@ -133,8 +138,20 @@ const SUCKS_LEAST: usize = 29;
 /// A reading whose fit is so much worse than the best, as a logarithm, is dropped.
 const FAR_BELOW: f64 = 4.0;
 
-/// A reading on its way: its numbers and the logarithm of how well they fit.
-type Tried = (Own, f64);
+/// A reading on its way.
+struct Tried {
+    own: Own,
+    /// The logarithm of how well it fits the feed.
+    fit: f64,
+    /// The logarithm of how plausible its numbers are.
+    plausible: f64,
+}
+
+impl Tried {
+    fn score(&self) -> f64 {
+        self.fit + self.plausible
+    }
+}
 
 struct Learning<'a> {
     blocks: &'a Blocks,
@@ -155,22 +172,30 @@ impl Learning<'_> {
         let (mut fit, mut table) = self.judge(&own);
         for _ in 0..rounds {
             let sums = self.blocks.sums(&self.room.phases, &table);
-            (own, plausible) = Own::of(&sums, own.kind);
+            (own, plausible) = Own::of(&sums, own.sleep);
             own.rate_weight = rate_weight;
             (fit, table) = self.judge(&own);
         }
-        (own, fit + plausible)
+        Tried {
+            own,
+            fit,
+            plausible,
+        }
     }
 
-    /// What the feed shows with these numbers, read as each kind: one round, judged once for all.
-    fn each_kind(&mut self, mut own: Own, rate_weight: f64) -> [Tried; KINDS.len()] {
+    /// What the feed shows with these numbers, read with flutter at each time: one round.
+    fn each_sleep(&mut self, mut own: Own, rate_weight: f64) -> [Tried; Sleep::ALL.len()] {
         own.rate_weight = rate_weight;
         let (_, table) = self.judge(&own);
         let sums = self.blocks.sums(&self.room.phases, &table);
-        std::array::from_fn(|kind| {
-            let (mut own, plausible) = Own::of(&sums, kind);
+        Sleep::ALL.map(|sleep| {
+            let (mut own, plausible) = Own::of(&sums, sleep);
             own.rate_weight = rate_weight;
-            (own, self.judge(&own).0 + plausible)
+            Tried {
+                own,
+                fit: self.judge(&own).0,
+                plausible,
+            }
         })
     }
 
@@ -193,16 +218,14 @@ impl Learning<'_> {
             .zip(swallowing)
             .map(|((index, run_sucks), around)| {
                 let share = sucks[index].at.since_ms(first.at) as f64 / all_ms;
-                let flutter = match cut {
-                    Cut::From(from) => from < share,
-                    Cut::ShortRuns(most) => run_sucks <= most,
-                };
-                let phase = if dense < *around && few < many {
-                    FLOW
-                } else if flutter {
-                    FLUTTER
-                } else {
-                    QUICK
+                let flows = dense < *around && few < many;
+                let phase = match cut {
+                    Cut::FlowUpTo(to) if to < share => FLUTTER,
+                    Cut::FlowUpTo(_) => FLOW,
+                    _ if flows => FLOW,
+                    Cut::From(from) if from < share => FLUTTER,
+                    Cut::ShortRuns(most) if run_sucks <= most => FLUTTER,
+                    Cut::From(_) | Cut::ShortRuns(_) => QUICK,
                 };
                 let mut shares = [(1.0 - TAKEN_FOR) / 2.0; PHASES];
                 shares[phase] = TAKEN_FOR;
@@ -210,20 +233,20 @@ impl Learning<'_> {
             })
             .collect();
         let sums = self.blocks.sums(&phases, &self.blocks.table(base));
-        Own::of(&sums, cut.kind()).0
+        Own::of(&sums, cut.sleep()).0
     }
 }
 
 /// Adds what was tried, unless it reads the feed like one before.
 fn add(all: &mut Vec<Tried>, tried: Tried) {
-    let known = |it: &Tried| it.0.is_near(&tried.0) && (it.1 - tried.1).abs() < 1.0;
+    let known = |it: &Tried| it.own.is_near(&tried.own) && (it.score() - tried.score()).abs() < 1.0;
     if !all.iter().any(known) {
         all.push(tried);
     }
 }
 
 fn best_first(all: &mut [Tried]) {
-    all.sort_by(|a, b| b.1.total_cmp(&a.1));
+    all.sort_by(|a, b| b.score().total_cmp(&a.score()));
 }
 
 /// The plausible readings of a feed, the best first; never none.
@@ -267,33 +290,36 @@ fn learnt(sucks: &[Suck], starts: &[Own], blocks: &Blocks, effort: &Effort) -> V
     }
     best_first(&mut tried);
     tried.truncate(effort.kept);
-    if let Some((own, _)) = tried.first() {
+    if let Some(Tried { own, .. }) = tried.first() {
         let (_, table) = learning.judge(own);
         rate_weight = blocks.rate_weight(own, &learning.room.phases, &table);
     }
-    if let Some(of_kinds) = effort.of_kinds {
-        for (own, _) in std::mem::take(&mut tried) {
-            for as_kind in learning.each_kind(own, rate_weight) {
-                add(&mut tried, as_kind);
+    let mut kept = Vec::new();
+    for Tried { own, .. } in tried {
+        match effort.then {
+            Then::Rounds(rounds) => add(&mut kept, learning.rounds(own, rounds, rate_weight)),
+            Then::Sleeps(_) => {
+                for as_sleep in learning.each_sleep(own, rate_weight) {
+                    add(&mut kept, as_sleep);
+                }
             }
         }
-        best_first(&mut tried);
-        tried.truncate(of_kinds);
-    }
-    let mut kept = Vec::new();
-    for (own, _) in tried {
-        add(&mut kept, learning.rounds(own, effort.more, rate_weight));
     }
     best_first(&mut kept);
-    let best = kept.first().map_or(0.0, |it| it.1);
-    kept.retain(|it| best - FAR_BELOW < it.1);
+    if let Then::Sleeps(most) = effort.then {
+        kept.truncate(most);
+    }
+    // How plausible they are had its say in choosing them.
+    kept.sort_by(|a, b| b.fit.total_cmp(&a.fit));
+    let best = kept.first().map_or(0.0, |it| it.fit);
+    kept.retain(|it| best - FAR_BELOW < it.fit);
     let weight = |fit: f64| ((fit - best) * READINGS_WEIGHT).exp();
-    let all: f64 = kept.iter().map(|it| weight(it.1)).sum();
+    let all: f64 = kept.iter().map(|it| weight(it.fit)).sum();
     let mut readings: Vec<Reading> = kept
         .iter()
-        .map(|(own, fit)| Reading {
-            own: *own,
-            weight: weight(*fit) / all,
+        .map(|it| Reading {
+            own: it.own,
+            weight: weight(it.fit) / all,
         })
         .collect();
     if readings.is_empty() {

@@ -7,7 +7,6 @@
 
 use super::chain::{self, Chain, Sleep, Stages, Steps};
 use super::evidence::{self, GapFit};
-use super::kind::USUAL;
 use super::learn::Numbers;
 use super::own::{Own, Sums};
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, SWITCH_AT};
@@ -339,7 +338,7 @@ impl Now {
         }
         self.sums
             .add_sucks(&self.phases, 1.0, f64::from(u8::from(swallow)));
-        self.own = Own::of(&self.sums, USUAL).0;
+        self.own = Own::of(&self.sums, Sleep::AtTheEnd).0;
         self.last_swallows = u8::from(swallow);
         self.recent.push((at, swallow));
         if goes_on {
@@ -355,8 +354,10 @@ impl Now {
         Chain::of(LIVE_PART, Sleep::AtTheEnd).forward(&mut self.stages, &Steps::of(ms));
     }
 
-    fn weigh(&mut self, fits: &[f64; PHASES]) {
-        chain::weigh(&mut self.stages, fits);
+    fn weigh(&mut self, fits: &Stages) {
+        for (stage, fit) in self.stages.iter_mut().zip(fits) {
+            *stage *= fit;
+        }
         pass::normalise(&mut self.stages);
         self.phases = chain::by_phase(&self.stages);
     }
@@ -368,12 +369,12 @@ impl Now {
         }
         let had = evidence::swallows(&self.own, self.last_swallows);
         let has = evidence::swallows(&self.own, self.last_swallows + 1);
-        self.weigh(&std::array::from_fn(|phase| has[phase] / had[phase]));
+        self.weigh(&std::array::from_fn(|stage| has[stage] / had[stage]));
         if self.last_swallows == 0 {
             for (sum, share) in self.sums.swallows.iter_mut().zip(self.phases) {
                 *sum += share;
             }
-            self.own = Own::of(&self.sums, USUAL).0;
+            self.own = Own::of(&self.sums, Sleep::AtTheEnd).0;
             if let Some(last) = self.recent.last_mut() {
                 last.1 = true;
             }

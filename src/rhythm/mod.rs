@@ -9,13 +9,14 @@
 //!    is known, or was broken by time off the breast or time that nobody looked.
 //! 2. `tempo`: a gap is a rest if it is longer than [`REST_GAPS`] of the feed's own usual gaps,
 //!    and never if it is not longer than [`REST_MS_FLOOR`]. Missed taps do not split a run.
-//! 3. `own`: how fast this baby sucks, swallows and rests, drawn from the published means (or those
-//!    of another `kind` of feeding) towards what this feed shows, phase by phase.
+//! 3. `own`: how fast this baby sucks, swallows and rests, drawn from the published means towards
+//!    what this feed shows, phase by phase.
 //! 4. `evidence`: how well a suck, its swallow and its gap fit each phase. A swallow counts fully,
-//!    the rate as far as it does not wander: at the breast it differs little.
+//!    the rate as far as it does not wander: at the breast it differs little. Milk that flows grows
+//!    less until it stops.
 //! 5. `chain`: phases last for a while and follow each other in an order: quick sucks first, milk
-//!    flowing for about two minutes at a time, flutter at the end, or now and then in a baby that
-//!    dozes. `pass` goes forward and back over it.
+//!    flowing for about two minutes at a time, flutter at the end, from early on, or now and then in
+//!    a baby that dozes. `pass` goes forward and back over it.
 //! 6. `live` goes forward only. Looking back, `learn` takes the feed's own numbers from all of it,
 //!    quickly, on `block`s of sucks and in several readings; `smooth` then judges every suck.
 //! 7. `boundary`: where the specialist moved a boundary, her word wins; what was computed is kept
@@ -30,7 +31,6 @@ mod doubt;
 mod evidence;
 mod file;
 mod json;
-mod kind;
 mod learn;
 mod live;
 mod own;
@@ -59,4 +59,4 @@ pub use summary::{
 };
 
 /// The version of the rules that make a [`Summary`]; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "rhythm-8";
+pub const RULE_VERSION: &str = "rhythm-9";

@@ -1,7 +1,7 @@
-//! The feed's own numbers: the means of a kind of feeding, moved towards what this feed shows.
+//! The feed's own numbers: published means, moved towards what this feed shows.
 //!
 //! Babies differ by tens of per cent, mostly in all phases alike. So flow and flutter are drawn
-//! towards how this baby's quick sucks are, and those towards the means of its kind: levels of
+//! towards how this baby's quick sucks are, and those towards the published means: levels of
 //! normal distributions (logarithms of gaps and rests, log odds of swallows and of rests), solved
 //! in closed form. How plausible the numbers then are comes with them, for weighing one reading of
 //! a feed against another: their density under these distributions, and how sharply the feed shows
@@ -10,12 +10,11 @@
 
 use super::chain::Sleep;
 use super::evidence::GapFit;
-use super::kind::{KINDS, USUAL};
 use super::parameter::{
     GAP_BABY_SPREAD, GAP_MS, GAP_PHASE_SPREAD, GAP_SPREAD, GAP_SPREAD_WEIGHT, MISSED,
-    MISSED_WEIGHT, PHASES, QUICK, RATE_WEIGHT, REST_CHANCE_BABY_SPREAD, REST_CHANCE_PHASE_SPREAD,
-    REST_FOLLOWS, REST_MS_BABY_SPREAD, REST_MS_PHASE_SPREAD, REST_SPREAD, REST_SPREAD_WEIGHT,
-    SWALLOW, SWALLOW_BABY_SPREAD, SWALLOW_PHASE_SPREAD,
+    MISSED_WEIGHT, PHASES, QUICK, RATE_WEIGHT, REST_CHANCE, REST_CHANCE_BABY_SPREAD,
+    REST_CHANCE_PHASE_SPREAD, REST_FOLLOWS, REST_MS, REST_MS_BABY_SPREAD, REST_MS_PHASE_SPREAD,
+    REST_SPREAD, REST_SPREAD_WEIGHT, SWALLOW, SWALLOW_BABY_SPREAD, SWALLOW_PHASE_SPREAD,
 };
 
 /// The numbers of one feed, by sucking phase where they differ.
@@ -37,8 +36,8 @@ pub(super) struct Own {
     pub(super) rest_ln_ms: [f64; PHASES],
     /// Spread of these logarithms.
     pub(super) rest_spread: f64,
-    /// Which of [`KINDS`] they started from.
-    pub(super) kind: usize,
+    /// When the baby flutters, as this reading has it.
+    pub(super) sleep: Sleep,
 }
 
 /// What a feed has shown, each suck shared out over the phases by their probability.
@@ -109,12 +108,12 @@ fn drawn(
 }
 
 /// Log odds.
-fn logit(share: f64) -> f64 {
+pub(super) fn logit(share: f64) -> f64 {
     (share / (1.0 - share)).ln()
 }
 
 /// The share that log odds stand for.
-fn share(odds: f64) -> f64 {
+pub(super) fn share(odds: f64) -> f64 {
     1.0 / (1.0 + (-odds).exp())
 }
 
@@ -149,7 +148,7 @@ fn means(count: &[f64; PHASES], variance: f64, mean: impl Fn(usize) -> f64) -> S
 impl Own {
     /// The numbers of a feed that has shown nothing yet.
     pub(super) fn start() -> Self {
-        Self::of(&Sums::default(), USUAL).0
+        Self::of(&Sums::default(), Sleep::AtTheEnd).0
     }
 
     /// A guess from the usual gap and the share of sucks with a swallow, as if half of the feed
@@ -169,13 +168,12 @@ impl Own {
     }
 
     /// The numbers of a feed of one of [`KINDS`], and the logarithm of how plausible they are.
-    pub(super) fn of(sums: &Sums, kind: usize) -> (Self, f64) {
-        let like = &KINDS[kind];
+    pub(super) fn of(sums: &Sums, sleep: Sleep) -> (Self, f64) {
         let gaps: f64 = sums.gaps.iter().sum();
         let gap_variance = (GAP_SPREAD * GAP_SPREAD * GAP_SPREAD_WEIGHT + sums.squares)
             / (GAP_SPREAD_WEIGHT + gaps);
         let (gap_ln, gap_fit) = drawn(
-            like.gap_ms.map(f64::ln),
+            GAP_MS.map(f64::ln),
             means(&sums.gaps, gap_variance / RATE_WEIGHT, |it| {
                 (sums.gap_ms[it] / sums.gaps[it]).ln()
             }),
@@ -184,22 +182,22 @@ impl Own {
             GAP_PHASE_SPREAD,
         );
         let (swallow, swallow_fit) = drawn(
-            like.swallow.map(logit),
-            odds(&sums.swallows, &sums.sucks, &like.swallow),
+            SWALLOW.map(logit),
+            odds(&sums.swallows, &sums.sucks, &SWALLOW),
             SWALLOW_BABY_SPREAD,
             ALL_FOLLOW,
             SWALLOW_PHASE_SPREAD,
         );
         let (rest_chance, chance_fit) = drawn(
-            like.rest_chance.map(logit),
-            odds(&sums.rests, &sums.followed, &like.rest_chance),
+            REST_CHANCE.map(logit),
+            odds(&sums.rests, &sums.followed, &REST_CHANCE),
             REST_CHANCE_BABY_SPREAD,
             REST_FOLLOWS,
             REST_CHANCE_PHASE_SPREAD,
         );
         let rest_variance = sums.rest_variance();
         let (rest_ln_ms, rest_fit) = drawn(
-            like.rest_ms.map(f64::ln),
+            REST_MS.map(f64::ln),
             means(&sums.rests, rest_variance, |it| {
                 sums.rest_ln_ms[it] / sums.rests[it]
             }),
@@ -217,15 +215,10 @@ impl Own {
             rest_chance: rest_chance.map(share),
             rest_ln_ms,
             rest_spread: rest_variance.sqrt(),
-            kind,
+            sleep,
         };
-        let plausible = gap_fit + swallow_fit + chance_fit + rest_fit + like.plausible;
+        let plausible = gap_fit + swallow_fit + chance_fit + rest_fit + sleep.plausible();
         (own, plausible)
-    }
-
-    /// When a baby of this kind flutters.
-    pub(super) fn sleep(&self) -> Sleep {
-        KINDS[self.kind].sleep
     }
 
     /// Whether two are so near that they read the feed alike.
@@ -233,7 +226,7 @@ impl Own {
         let near = |a: &[f64; PHASES], b: &[f64; PHASES], share: f64| {
             a.iter().zip(b).all(|(a, b)| (a / b - 1.0).abs() < share)
         };
-        self.kind == other.kind
+        self.sleep == other.sleep
             && near(&self.gap_ms, &other.gap_ms, 0.01)
             && near(&self.swallow, &other.swallow, 0.08)
             && near(&self.rest_chance, &other.rest_chance, 0.08)

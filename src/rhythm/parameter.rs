@@ -42,10 +42,13 @@ pub(super) const GAP_BABY_SPREAD: f64 = 0.22;
 /// How much a phase's rate departs from what the baby's quick sucks say, likewise. Wider for
 /// flow: teaching figures from bottle and pacifier work are 2 against 1 a second (Wolff 1968,
 /// Pediatrics 42:943, from memory).
-pub(super) const GAP_PHASE_SPREAD: [f64; PHASES] = [0.023, 0.063, 0.1];
+pub(super) const GAP_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.0536, 0.1];
 /// Spread of the gaps within a run about their mean, relative, a hand's unsteadiness included:
 /// 30 to 60 ms a tap (Repp 2005, from memory) is 8 to 14 % of a gap, and the jaw's own adds 10 %.
-pub(super) const GAP_SPREAD: f64 = 0.15;
+pub(super) const GAP_SPREAD: f64 = 0.101;
+/// That spread by phase, against the feed's own: sucks come more regularly as milk flows (Geddes 2009,
+/// Int Breastfeed J 4:5, table 2, direction only) and less so at the sleepy end (common practice).
+pub(super) const GAP_SPREAD_BY: [f64; PHASES] = [1.0, 1.0, 1.25];
 /// How many gaps that starting value is worth.
 pub(super) const GAP_SPREAD_WEIGHT: f64 = 20.0;
 /// How much of the rate's evidence is taken, until a feed has shown how far its rate wanders: gaps
@@ -65,11 +68,19 @@ pub(super) const SWALLOW: [f64; PHASES] = [
 /// Share of swallows that are noticed.
 pub(super) const SWALLOW_NOTICED: f64 = 0.88;
 /// How much babies differ in swallowing, one standard deviation of the log odds: the ranges 1.3
-/// to 8.7 and 2.5 to 23 of Hartmann and others 2011, read as plus and minus two, are 0.4, of which
-/// the kinds of feeding hold a part.
+/// to 8.7 and 2.5 to 23 of Hartmann and others 2011, read as plus and minus two, are 0.4. Taken smaller
+/// (common practice): the phases share it, and a wide one lets a feed be read as another baby's.
 pub(super) const SWALLOW_BABY_SPREAD: f64 = 0.27;
 /// How much a phase's swallowing departs from what the baby's quick sucks say, likewise.
-pub(super) const SWALLOW_PHASE_SPREAD: [f64; PHASES] = [0.032, 0.094, 0.14];
+pub(super) const SWALLOW_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.12, 0.312];
+
+/// How much more readily a suck carries a swallow as a flow begins, in its middle and as it ends, in log
+/// odds against the mean of the flow: sucks a swallow vary within a feed with the flow of milk
+/// (Geddes and others 2021, Nutrients, summary), and the milk of one ejection spends itself. The values
+/// are common practice.
+pub(super) const FLOW_EBB: [f64; FLOW_STAGES] = [0.25, 0.0, -0.35];
+/// In so many stages a flow passes.
+pub(super) const FLOW_STAGES: usize = 3;
 
 /// Share of sucks that the hand misses: 0 to 15 % (common practice, no published figure).
 pub(super) const MISSED: f64 = 0.07;
@@ -82,34 +93,41 @@ pub(super) const MISSED_WEIGHT: f64 = 60.0;
 pub(super) const REST_CHANCE: [f64; PHASES] = [1.0 / 9.0, 1.0 / 18.0, 1.0 / 4.3];
 /// How much babies differ in the length of runs, one standard deviation of the log odds. Common
 /// practice.
-pub(super) const REST_CHANCE_BABY_SPREAD: f64 = 0.365;
+pub(super) const REST_CHANCE_BABY_SPREAD: f64 = 0.245;
 /// How far the phases follow the baby's own length of runs and of rests: flutter is short runs and
 /// long rests in any baby. Common practice.
-pub(super) const REST_FOLLOWS: [f64; PHASES] = [1.0, 1.0, 0.4];
+pub(super) const REST_FOLLOWS: [f64; PHASES] = [1.0, 1.0, 0.597];
 /// How much a phase's runs depart from what the baby's quick sucks say, likewise.
 pub(super) const REST_CHANCE_PHASE_SPREAD: [f64; PHASES] = [0.078, 0.13, 0.2];
 /// Median rest, in milliseconds: 3 to 9 s (from Martens and others 2020), longer late in a feed.
 pub(super) const REST_MS: [f64; PHASES] = [5_800.0, 3_700.0, 8_500.0];
 /// How much babies differ in rests, one standard deviation of the logarithm. Common practice.
-pub(super) const REST_MS_BABY_SPREAD: f64 = 0.22;
+pub(super) const REST_MS_BABY_SPREAD: f64 = 0.147;
 /// How much a phase's rests depart from what the baby's quick sucks say, likewise.
-pub(super) const REST_MS_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.33, 0.4];
+pub(super) const REST_MS_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.492, 0.268];
 /// Spread of rests, one standard deviation of the logarithm: "interburst variation high" (Hack and
 /// others 1985, Early Hum Dev 11:133); the value is common practice.
-pub(super) const REST_SPREAD: f64 = 0.65;
+pub(super) const REST_SPREAD: f64 = 0.97;
 /// How many rests that starting value is worth.
 pub(super) const REST_SPREAD_WEIGHT: f64 = 5.0;
+
+/// How many times the evidence of runs and rests is taken: a chance of a rest that is alike at every
+/// suck makes runs less even than they are (their spread at the breast has no published figure; common
+/// practice).
+pub(super) const REST_WEIGHT: f64 = 1.5;
 
 /// How much of the difference in fit between two readings of a feed is taken: less than all, as
 /// the model is not the baby. Common practice.
 pub(super) const READINGS_WEIGHT: f64 = 0.48;
 
+/// Share of feeds that begin with milk at once. Common practice.
+pub(super) const FLOWS_AT_ONCE: f64 = 0.0224;
 /// Mean time to the first flow, in milliseconds (Kent and others 2003, J Hum Lact 19:179, from
 /// memory: about 56 s), for most feeds.
 pub(super) const FIRST_FLOW_MS: f64 = 60_000.0;
 /// Share of feeds where it comes late or never, and their mean time to it, in milliseconds.
 /// Common practice.
-pub(super) const LATE_FLOW_SHARE: f64 = 0.15;
+pub(super) const LATE_FLOW_SHARE: f64 = 0.12;
 /// See [`LATE_FLOW_SHARE`].
 pub(super) const LATE_FLOW_MS: f64 = 630_000.0;
 /// Mean length of one flow, in milliseconds: 45 s to 3.5 min (Gardner and others 2015, BMC
@@ -117,7 +135,7 @@ pub(super) const LATE_FLOW_MS: f64 = 630_000.0;
 pub(super) const FLOW_MS: f64 = 120_000.0;
 /// Chance that quick sucks follow a flow, and not flutter at once: the milk slackens before the baby
 /// tires of asking for more. Common practice.
-pub(super) const QUICK_AFTER_FLOW: f64 = 0.98;
+pub(super) const QUICK_AFTER_FLOW: f64 = 0.81;
 /// Mean time of quick sucks after a flow, in milliseconds, where the next flow is near. Common
 /// practice.
 pub(super) const BETWEEN_FLOWS_MS: f64 = 130_000.0;
@@ -125,28 +143,38 @@ pub(super) const BETWEEN_FLOWS_MS: f64 = 130_000.0;
 /// 2.5 ejections of about 2 minutes in a feed of 16 minutes leave minutes between them.
 pub(super) const LONG_BETWEEN_SHARE: f64 = 0.78;
 /// See [`LONG_BETWEEN_SHARE`].
-pub(super) const LONG_BETWEEN_MS: f64 = 440_000.0;
+pub(super) const LONG_BETWEEN_MS: f64 = 290_000.0;
 /// Chance that another flow follows quick sucks, and not flutter: 2.5 ejections a feed (Ramsay and
 /// others 2004, Pediatrics 113:361), so that three in five flows are followed by another.
-pub(super) const FLOW_AGAIN: f64 = 0.65;
+pub(super) const FLOW_AGAIN: f64 = 0.772;
 /// Chance that a feed goes from its first quick sucks to flutter with no flow. Common practice.
-pub(super) const NO_FLOW: f64 = 0.1;
+pub(super) const NO_FLOW: f64 = 0.101;
+/// Chance that flutter to the end, where it ends after all, and a drowsy while are followed by flow at
+/// once, and not by quick sucks. Common practice.
+pub(super) const WAKES_TO_FLOW: f64 = 0.7;
+/// See [`WAKES_TO_FLOW`].
+pub(super) const ROUSED_TO_FLOW: f64 = 0.354;
 /// Mean time in flutter before the milk flows again, in milliseconds: hardly ever, as flutter is
 /// the sleepy end. Common practice.
-pub(super) const FLUTTER_MS: f64 = 6_000_000.0;
+pub(super) const FLUTTER_MS: f64 = 4_000_000.0;
 /// Share of flutters that are a drowsy while after which the baby wakes up, and their mean, in
 /// milliseconds. Common practice. Small, as late quick sucks are else taken for such a while.
-pub(super) const DROWSY_SHARE: f64 = 0.025;
+pub(super) const DROWSY_SHARE: f64 = 0.0139;
 /// See [`DROWSY_SHARE`].
 pub(super) const DROWSY_MS: f64 = 70_000.0;
 /// Looking back, the odds of flutter in the parts of a feed, against those above: it is the sleepy
 /// end. Common practice.
-pub(super) const FLUTTER_ODDS: [f64; 3] = [0.25, 0.4, 1.9];
+pub(super) const FLUTTER_ODDS: [f64; 3] = [0.5, 1.0, 1.3];
 /// The shares of a feed at which its second and its third part begin.
 pub(super) const FLUTTER_PARTS: [f64; 2] = [0.35, 0.55];
 /// A baby that falls asleep early: the odds of flutter in any part of the feed, against those above.
 /// Common practice.
-pub(super) const EARLY_FLUTTER_ODDS: f64 = 1.5;
+pub(super) const EARLY_FLUTTER_ODDS: f64 = 2.2;
+/// How plausible such a baby is, and one that dozes, beside one that flutters at the end, as logarithms.
+/// Common practice.
+pub(super) const EARLY_PLAUSIBLE: f64 = -0.24;
+/// See [`EARLY_PLAUSIBLE`].
+pub(super) const DOZES_PLAUSIBLE: f64 = -0.7;
 /// A baby that dozes: the odds of flutter in any part of the feed, against those above. Common
 /// practice.
 pub(super) const DOZES_FLUTTER_ODDS: f64 = 2.0;

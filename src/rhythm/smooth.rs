@@ -92,13 +92,13 @@ struct Judging<'a> {
     gaps: &'a Gaps,
     parts: &'a Parts,
     no_rest: [f64; PHASES],
-    swallows: [[f64; PHASES]; 3],
+    swallows: [Stages; 3],
 }
 
 impl Judging<'_> {
     /// The chain that leads to a suck.
     fn chain(&self, suck: &Suck) -> &'static Chain {
-        Chain::of(self.parts.at(suck.at), self.own.sleep())
+        Chain::of(self.parts.at(suck.at), self.own.sleep)
     }
 }
 
@@ -160,20 +160,17 @@ impl Hidden<STAGES> for Judging<'_> {
     }
 
     fn end(&self) -> Stages {
-        self.parts.end(self.own.sleep())
+        self.parts.end(self.own.sleep)
     }
 
     fn fit(&self, at: usize) -> (Stages, f64) {
         let suck = &self.sucks[at];
-        let swallow = &self.swallows[usize::from(suck.swallows.min(2))];
-        let phases = match self.gaps.class(suck.before) {
-            Some(class) => {
-                let fits = &self.gaps.fits[class];
-                std::array::from_fn(|it| fits[it].fit * swallow[it])
-            }
-            None => *swallow,
-        };
-        (chain::by_stage(&phases), 0.0)
+        let mut stages = self.swallows[usize::from(suck.swallows.min(2))];
+        if let Some(class) = self.gaps.class(suck.before) {
+            let fits = &self.gaps.fits[class];
+            chain::weigh(&mut stages, &std::array::from_fn(|it| fits[it].fit));
+        }
+        (stages, 0.0)
     }
 }
 

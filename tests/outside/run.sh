@@ -7,8 +7,8 @@
 # OUT_DIR: where to work, by default target/outside. PROGRAM_DIR: where feedside, feedside-desk and
 # the examples lie; without it they are built. VENV and NODE_MODULES name the Python
 # environment and the npm folder (by default in OUT_DIR); KILLS how often the app is killed (200);
-# SCANS how many records are scanned while the desk is killed (500); FEEDS how many feeds are
-# simulated at each hand for the rhythm (100).
+# SCANS how many records are scanned while the desk is killed (500); FEEDS and PLAIN_FEEDS
+# how many feeds are simulated at each hand for the rhythm (100 and 30).
 set -euo pipefail
 
 work="${1:-$(dirname "$0")/../../target/outside}"
@@ -89,5 +89,8 @@ echo "== the rhythm beside a model that is told the truth"
 cargo run --quiet --locked --release --no-default-features --example accuracy \
     lines "${FEEDS:-100}" 0 >"$work/feeds"
 "$python" "$here/informed_rhythm.py" "$work/feeds"
+
+echo "== the rhythm on feeds of a simulator made apart from it"
+"$python" "$here/plain_rhythm.py" "$programs/feedside" "${PLAIN_FEEDS:-30}"
 
 echo "== outside checks done"

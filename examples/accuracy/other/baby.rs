@@ -84,7 +84,7 @@ pub fn baby(world: &World, own: &[Sucking; 3], chance: &mut Chance) -> (Truth, V
                 truth.first_flow.get_or_insert(at(now));
             }
             let gap = chance
-                .near(60_000.0 / sucking.sucks_per_min, world.gap_spread)
+                .near(60_000.0 / sucking.sucks_per_min, world.gap_spread[phase])
                 .max(220.0)
                 * (world.drift_spread * drift).exp();
             if left == 0 || end_ms <= now + gap + 1.0 {

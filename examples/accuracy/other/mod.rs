@@ -61,6 +61,7 @@ fn told(world: &World, own: &[Sucking; 3], hand: Hand) -> Told {
     let spread = |it: &Sucking| {
         of_logarithm((1.0 - baby::REST_MS_LEAST / it.rest_ms) / world.rest_shape.sqrt())
     };
+    let last = 1.0 / (1.0 + world.ejections);
     let plain = Told {
         own: own.map(|it| Sucking {
             rest_ms: it.rest_ms * (-0.5 * spread(&it).powi(2)).exp(),
@@ -79,8 +80,8 @@ fn told(world: &World, own: &[Sucking; 3], hand: Hand) -> Told {
             (world.wait_shape.round() as usize).clamp(1, 2),
         ],
         none: (-world.ejections).exp(),
-        again: 1.0 - 1.0 / (1.0 + world.ejections),
-        tires: 0.0,
+        again: (1.0 - last) / (1.0 - last * world.tires),
+        tires: last * world.tires,
         flutter_ms: (f64::INFINITY, 1.0),
         wakes: told::NEVER,
     };
@@ -88,6 +89,7 @@ fn told(world: &World, own: &[Sucking; 3], hand: Hand) -> Told {
         Order::Milk => plain,
         Order::Clock => Told {
             again: 1.0,
+            tires: 0.0,
             none: 0.0,
             flutter_ms: order::CLOCK_FLUTTER_MS,
             ..plain
@@ -95,11 +97,11 @@ fn told(world: &World, own: &[Sucking; 3], hand: Hand) -> Told {
         Order::Chain | Order::Settles => Told {
             none: order::chain::NONE,
             again: order::chain::AGAIN,
-            tires: order::chain::TIRES,
+            tires: world.tires,
             wakes: if world.order == Order::Settles {
                 told::NEVER
             } else {
-                (world.flutter_ms, order::chain::WAKES)
+                (world.flutter_ms, world.wakes)
             },
             flow_ms: world.ejection_ms,
             between_ms: world.between_ms,

@@ -23,12 +23,8 @@ pub const CLOCK_FLUTTER_MS: (f64, f64) = (
 pub mod chain {
     /// From the first quick sucks to flutter, and not to flow.
     pub const NONE: f64 = 0.1;
-    /// From flow to flutter, and not to quick sucks.
-    pub const TIRES: f64 = 0.15;
     /// From later quick sucks to flow, and not to flutter.
     pub const AGAIN: f64 = 0.65;
-    /// From flutter to flow, and not to quick sucks.
-    pub const WAKES: f64 = 0.4;
 }
 
 /// Phases one after another: index (quick, flow, flutter), from, to.
@@ -82,7 +78,10 @@ fn ejections(world: &World, chance: &mut Chance) -> Phases {
 
 fn milk(world: &World, chance: &mut Chance) -> Phases {
     let mut phases = ejections(world, chance);
-    phases.add(0, chance.gamma(world.to_flutter_ms, world.wait_shape));
+    let at_once = world.tires != 0.0 && chance.share() < world.tires;
+    if !at_once || phases.0.is_empty() {
+        phases.add(0, chance.gamma(world.to_flutter_ms, world.wait_shape));
+    }
     phases.add(2, chance.gamma(world.flutter_ms, world.wait_shape));
     let short = FEED_MS.0 - phases.end_ms();
     if let Some(last) = phases.0.last_mut()
@@ -124,9 +123,9 @@ fn chained(world: &World, chance: &mut Chance) -> Phases {
         phase = match phase {
             0 if first => either(chain::NONE, 2, 1),
             0 => either(chain::AGAIN, 1, 2),
-            1 => either(chain::TIRES, 2, 0),
+            1 => either(world.tires, 2, 0),
             _ if world.order == Order::Settles => 2,
-            _ => either(chain::WAKES, 1, 0),
+            _ => either(world.wakes, 1, 0),
         };
         first = false;
     }

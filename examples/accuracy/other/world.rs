@@ -53,7 +53,7 @@ pub struct World {
     pub run_spread: Spread,
     pub rest_spread: Spread,
     /// Spread of gaps, relative.
-    pub gap_spread: f64,
+    pub gap_spread: [f64; 3],
     /// Spread of the slow drift of the rate, relative, and the time it takes.
     pub drift_spread: f64,
     pub drift_ms: f64,
@@ -73,6 +73,10 @@ pub struct World {
     pub to_flutter_ms: f64,
     pub flutter_ms: f64,
     pub wait_shape: f64,
+    /// How often flutter follows at once: the last ejection, or any flow of a chain.
+    pub tires: f64,
+    /// How often flow follows when a baby wakes up from flutter, and not quick sucks.
+    pub wakes: f64,
     /// How much rarer swallows are at the end of an ejection than at its start.
     pub slackens: f64,
     /// How much a kind of baby departs, as spreads of logarithms; none where there are no kinds.
@@ -107,7 +111,7 @@ pub const PLAIN: World = World {
     ratio_spread: (0.35, 0.12),
     run_spread: (0.25, 0.15),
     rest_spread: (0.2, 0.15),
-    gap_spread: 0.12,
+    gap_spread: [0.12; 3],
     drift_spread: 0.05,
     drift_ms: 45_000.0,
     run_shape: 1.8,
@@ -121,6 +125,8 @@ pub const PLAIN: World = World {
     to_flutter_ms: 180_000.0,
     flutter_ms: 220_000.0,
     wait_shape: 2.0,
+    tires: 0.0,
+    wakes: 0.0,
     slackens: 0.7,
     kinds: 0.0,
 };
@@ -157,6 +163,7 @@ impl World {
         let shape = |shape| if without_memory { 1.0 } else { shape };
         let kinds = number / 4 % 2 == 1;
         let ratio_spread = if kinds { 0.28 } else { 0.5 };
+        let gap_spread = draw.between(0.08, 0.16);
         Self {
             number,
             order,
@@ -173,14 +180,18 @@ impl World {
             ],
             rest_ms: [
                 draw.between(4_500.0, 9_000.0),
-                draw.between(3_500.0, 7_500.0),
+                draw.between(3_000.0, 7_500.0),
                 draw.between(6_500.0, 14_000.0),
             ],
-            rate_spread: (draw.between(0.08, 0.18), draw.between(0.03, 0.08)),
-            ratio_spread: (draw.between(0.15, ratio_spread), draw.between(0.04, 0.15)),
-            run_spread: (draw.between(0.05, 0.3), draw.between(0.03, 0.2)),
-            rest_spread: (draw.between(0.05, 0.3), draw.between(0.03, 0.2)),
-            gap_spread: draw.between(0.08, 0.16),
+            rate_spread: (draw.between(0.08, 0.18), draw.between(0.03, 0.1)),
+            ratio_spread: (draw.between(0.08, ratio_spread), draw.between(0.05, 0.4)),
+            run_spread: (draw.between(0.05, 0.3), draw.between(0.03, 0.3)),
+            rest_spread: (draw.between(0.05, 0.3), draw.between(0.03, 0.3)),
+            gap_spread: [
+                gap_spread * draw.between(0.9, 1.3),
+                gap_spread,
+                gap_spread * draw.between(1.0, 1.8),
+            ],
             drift_spread: draw.between(0.015, 0.07),
             drift_ms: draw.between(10_000.0, 90_000.0),
             run_shape: draw.between(1.0, 4.0),
@@ -194,6 +205,8 @@ impl World {
             to_flutter_ms: draw.between(75_000.0, 300_000.0),
             flutter_ms: draw.between(120_000.0, 350_000.0),
             wait_shape: shape(draw.between(1.0, 4.0)),
+            tires: draw.between(0.05, 0.8),
+            wakes: draw.between(0.2, 0.9),
             slackens: draw.between(0.5, 1.0),
             kinds: if kinds { draw.between(0.15, 0.4) } else { 0.0 },
         }

@@ -27,7 +27,7 @@ fn most_sucks_get_their_true_phase_and_first_flow_is_near() {
         (HandLevel::Perfect, 6.5, 1.0),
         (HandLevel::Careful, 6.5, 1.0),
         (HandLevel::Usual, 6.5, 1.5),
-        (HandLevel::Tired, 7.0, 2.0),
+        (HandLevel::Tired, 7.0, 3.0),
     ] {
         let (mut wrong, mut all) = (0, 0);
         let mut errors_s = Vec::new();
@@ -145,7 +145,7 @@ fn flutter_is_told_where_it_comes_and_goes() {
     }
     let wrong = 100.0 * wrong as f64 / all as f64;
     println!("{wrong:.1} % wrong");
-    assert!(wrong < 9.0, "{wrong}");
+    assert!(wrong < 12.0, "{wrong}");
 }
 
 #[test]
