@@ -23,7 +23,7 @@ import numpy as np
 from hmmlearn.hmm import CategoricalHMM
 
 # The most that the rhythm may have wrong, over what the informed model has.
-AT_MOST = 1.45
+AT_MOST = 1.6
 PHASES = ["quick", "flow", "flutter"]
 # Classes of gaps, by their ends in milliseconds; one more is a gap that nobody watched.
 ENDS_MS = np.concatenate([np.arange(100, 3_000, 30), np.geomspace(3_000, 600_000, 40)])
