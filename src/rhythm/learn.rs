@@ -4,9 +4,9 @@
 //!    flow where swallows lie dense and flutter from some share of the feed on.
 //! 2. Each goes through rounds of expectation and maximisation (Dempster, Laird and Rubin 1977,
 //!    J R Stat Soc B 39:1): judge every block with the numbers, take the numbers anew.
-//! 3. The best go on, with flutter at the end, early, or coming and going; and of those the best again. Those that stay
-//!    plausible are all kept, weighed by how well they fit: where a feed can be read in two ways,
-//!    neither is taken for certain.
+//! 3. The best go on, with flutter at the end, early, or coming and going, and of those the best
+//!    again. Those that fit nearly as well as the best are all kept, weighed by how well they do:
+//!    where a feed can be read in two ways, neither is taken for certain.
 //!
 //! Longer feeds show more in one round, and take fewer.
 

@@ -44,7 +44,8 @@ pub(super) const GAP_BABY_SPREAD: f64 = 0.22;
 /// Pediatrics 42:943, from memory).
 pub(super) const GAP_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.0536, 0.1];
 /// Spread of the gaps within a run about their mean, relative, a hand's unsteadiness included:
-/// 30 to 60 ms a tap (Repp 2005, from memory) is 8 to 14 % of a gap, and the jaw's own adds 10 %.
+/// 30 to 60 ms a tap (Repp 2005, from memory) is 8 to 14 % of a gap, and the jaw's own adds to that.
+/// Where a feed starts from is at the low end: it soon shows its own.
 pub(super) const GAP_SPREAD: f64 = 0.101;
 /// That spread by phase, against the feed's own: sucks come more regularly as milk flows (Geddes 2009,
 /// Int Breastfeed J 4:5, table 2, direction only) and less so at the sleepy end (common practice).
