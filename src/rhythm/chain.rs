@@ -18,9 +18,9 @@
 use super::parameter::{
     BETWEEN_FLOWS_MS, DOZES_DROWSY_SHARE, DOZES_ENDS_ODDS, DOZES_FLUTTER_ODDS, DOZES_PLAUSIBLE,
     DROWSY_MS, DROWSY_SHARE, EARLY_FLUTTER_ODDS, EARLY_PLAUSIBLE, ENDS_AWAKE_ODDS, FIRST_FLOW_MS,
-    FLOW, FLOW_AGAIN, FLOW_EBB, FLOW_MS, FLOW_STAGES, FLOWS_AT_ONCE, FLUTTER, FLUTTER_MS,
-    FLUTTER_ODDS, LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS, LONG_BETWEEN_SHARE, NO_FLOW,
-    PHASES, QUICK, QUICK_AFTER_FLOW, ROUSED_TO_FLOW, STARTS_AGAIN, WAKES_TO_FLOW,
+    FLOW, FLOW_AGAIN, FLOW_MS, FLOW_STAGES, FLOWS_AT_ONCE, FLUTTER, FLUTTER_MS, FLUTTER_ODDS,
+    LATE_FLOW_MS, LATE_FLOW_SHARE, LONG_BETWEEN_MS, LONG_BETWEEN_SHARE, NO_FLOW, PHASES, QUICK,
+    QUICK_AFTER_FLOW, ROUSED_TO_FLOW, STARTS_AGAIN, WAKES_TO_FLOW,
 };
 
 /// How many stages there are.
@@ -52,9 +52,9 @@ const STAY_MS: Stages = [
     FIRST_FLOW_MS / 2.0,
     FIRST_FLOW_MS / 2.0,
     LATE_FLOW_MS,
-    FLOW_MS / 3.0,
-    FLOW_MS / 3.0,
-    FLOW_MS / 3.0,
+    FLOW_MS / FLOW_STAGES as f64,
+    FLOW_MS / FLOW_STAGES as f64,
+    FLOW_MS / FLOW_STAGES as f64,
     BETWEEN_FLOWS_MS / 2.0,
     BETWEEN_FLOWS_MS / 2.0,
     LONG_BETWEEN_MS,
@@ -294,20 +294,14 @@ pub(super) const fn phase_of(stage: usize) -> usize {
     PHASE[stage]
 }
 
-/// How much more readily a suck carries a swallow in each stage than in its phase, in log odds.
-pub(super) const EBB: Stages = {
-    let mut ebb = [0.0; STAGES];
-    let mut at = 0;
-    while at < FLOW_STAGES {
-        ebb[FLOWS + at] = FLOW_EBB[at];
-        at += 1;
-    }
-    ebb
-};
-
 /// The phases' weights, for each stage.
 pub(super) fn by_stage(phases: &[f64; PHASES]) -> Stages {
     std::array::from_fn(|at| phases[PHASE[at]])
+}
+
+/// The stages of a flow, from its beginning to its end.
+pub(super) fn of_flow(stages: &mut Stages) -> &mut [f64] {
+    &mut stages[FLOWS..FLOWS + FLOW_STAGES]
 }
 
 /// Weighs each stage by its phase.

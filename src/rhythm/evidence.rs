@@ -2,7 +2,9 @@
 
 use super::chain::{self, Stages};
 use super::own::{self, Own};
-use super::parameter::{GAP_SPREAD_BY, ODD_GAP_SHARE, PHASES, REST_MS_CEILING, REST_WEIGHT};
+use super::parameter::{
+    FLOW_EBB, GAP_SPREAD_BY, ODD_GAP_SHARE, PHASES, REST_MS_CEILING, REST_WEIGHT,
+};
 
 /// The most missed sucks in a row that a gap within a run can hide.
 const MISSED_MOST: usize = 3;
@@ -89,20 +91,16 @@ const ROOT_TWO_PI: f64 = 2.506_628_274_631_000_5;
 
 /// How well a suck with so many swallows fits each stage.
 pub(super) fn swallows(own: &Own, swallows: u8) -> Stages {
-    let shares = chain::by_stage(&own.swallow);
-    std::array::from_fn(|stage| {
-        let share = if chain::EBB[stage] == 0.0 {
-            shares[stage]
-        } else {
-            own::share(own::logit(shares[stage]) + chain::EBB[stage])
-        };
-        match swallows {
-            0 => 1.0 - share,
-            1 => share,
-            // More swallows than sucks: milk comes faster still.
-            _ => share * share,
-        }
-    })
+    let mut shares = chain::by_stage(&own.swallow);
+    for (share, ebb) in chain::of_flow(&mut shares).iter_mut().zip(FLOW_EBB) {
+        *share = own::share(own::logit(*share) + ebb);
+    }
+    match swallows {
+        0 => shares.map(|it| 1.0 - it),
+        1 => shares,
+        // More swallows than sucks: milk comes faster still.
+        _ => shares.map(|it| it * it),
+    }
 }
 
 /// How well a suck that is followed by no rest fits each phase.

@@ -149,7 +149,7 @@ struct Tried {
 
 impl Tried {
     fn score(&self) -> f64 {
-        self.fit + self.plausible
+        self.fit + self.plausible + self.own.sleep.plausible()
     }
 }
 
@@ -188,12 +188,15 @@ impl Learning<'_> {
         own.rate_weight = rate_weight;
         let (_, table) = self.judge(&own);
         let sums = self.blocks.sums(&self.room.phases, &table);
+        let (mut own, plausible) = Own::of(&sums, own.sleep);
+        own.rate_weight = rate_weight;
+        let table = self.blocks.table(&own);
         Sleep::ALL.map(|sleep| {
-            let (mut own, plausible) = Own::of(&sums, sleep);
-            own.rate_weight = rate_weight;
+            let mut own = own;
+            own.sleep = sleep;
             Tried {
                 own,
-                fit: self.judge(&own).0,
+                fit: self.blocks.judge(&own, &table, &mut self.room),
                 plausible,
             }
         })
@@ -305,8 +308,8 @@ fn learnt(sucks: &[Suck], starts: &[Own], blocks: &Blocks, effort: &Effort) -> V
             }
         }
     }
-    best_first(&mut kept);
     if let Then::Sleeps(most) = effort.then {
+        best_first(&mut kept);
         kept.truncate(most);
     }
     // How plausible they are had its say in choosing them.

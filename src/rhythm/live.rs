@@ -355,9 +355,7 @@ impl Now {
     }
 
     fn weigh(&mut self, fits: &Stages) {
-        for (stage, fit) in self.stages.iter_mut().zip(fits) {
-            *stage *= fit;
-        }
+        pass::weigh(&mut self.stages, fits);
         pass::normalise(&mut self.stages);
         self.phases = chain::by_phase(&self.stages);
     }

@@ -167,7 +167,8 @@ impl Own {
         }
     }
 
-    /// The numbers of a feed of one of [`KINDS`], and the logarithm of how plausible they are.
+    /// The numbers of a feed, read with flutter at that time, and the logarithm of how plausible they
+    /// are; not how plausible that time is.
     pub(super) fn of(sums: &Sums, sleep: Sleep) -> (Self, f64) {
         let gaps: f64 = sums.gaps.iter().sum();
         let gap_variance = (GAP_SPREAD * GAP_SPREAD * GAP_SPREAD_WEIGHT + sums.squares)
@@ -217,7 +218,7 @@ impl Own {
             rest_spread: rest_variance.sqrt(),
             sleep,
         };
-        let plausible = gap_fit + swallow_fit + chance_fit + rest_fit + sleep.plausible();
+        let plausible = gap_fit + swallow_fit + chance_fit + rest_fit;
         (own, plausible)
     }
 

@@ -44,7 +44,8 @@ pub(super) fn normalise<const STATES: usize>(states: &mut [f64; STATES]) -> f64 
     }
 }
 
-fn weigh<const STATES: usize>(states: &mut [f64; STATES], fit: &[f64; STATES]) {
+/// Weighs each state by how well something fits it.
+pub(super) fn weigh<const STATES: usize>(states: &mut [f64; STATES], fit: &[f64; STATES]) {
     for (state, fit) in states.iter_mut().zip(fit) {
         *state *= fit;
     }

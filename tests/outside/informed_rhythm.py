@@ -22,6 +22,8 @@ from collections import defaultdict
 import numpy as np
 from hmmlearn.hmm import CategoricalHMM
 
+import wrong_sucks
+
 # The most that the rhythm may have wrong, over what the informed model has.
 AT_MOST = 1.6
 PHASES = ["quick", "flow", "flutter"]
@@ -136,12 +138,7 @@ def main():
                     count += [1, told != truth, PHASES[guess] != truth]
     high = 0
     for (simulator, hand), (sucks, told, by_model) in wrong.items():
-        ratio = told / max(by_model, 1)
-        high += AT_MOST < ratio
-        print(
-            f"{simulator}, {hand}: {100 * told / sucks:.1f} % of {sucks} sucks in a wrong phase, "
-            f"informed {100 * by_model / sucks:.1f} %, ratio {ratio:.2f}"
-        )
+        high += AT_MOST < wrong_sucks.ratio(f"{simulator}, {hand}", sucks, told, by_model)
     if not wrong:
         sys.exit("does not hold: feeds were given")
     if high and not only_print:

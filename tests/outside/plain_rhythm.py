@@ -19,6 +19,7 @@ from pathlib import Path
 import numpy as np
 
 import plain_feeds as plain
+import wrong_sucks
 
 AT_MOST = 3.0
 # Gaps are told apart by this much, in seconds, up to so many steps.
@@ -132,7 +133,7 @@ def rhythm(program, folder, taps):
 def main():
     program = sys.argv[1]
     feeds, first = (int(it) for it in (sys.argv[2:] + ["40", "0"][len(sys.argv) - 2 :])[:2])
-    all_wrong = np.zeros(2, dtype=int)
+    all_sucks, all_wrong = 0, np.zeros(2, dtype=int)
     with tempfile.TemporaryDirectory() as folder:
         for level, hand in enumerate(plain.HANDS):
             count, wrong = 0, np.zeros(2, dtype=int)
@@ -143,14 +144,10 @@ def main():
                     if tap[2] is not None:
                         count += 1
                         wrong += [said != plain.PHASES[tap[2]], guess != tap[2]]
+            all_sucks += count
             all_wrong += wrong
-            print(
-                f"hand {level + 1} of 4: {100 * wrong[0] / count:.1f} % of {count} sucks in a wrong phase, "
-                f"informed {100 * wrong[1] / count:.1f} %, ratio {wrong[0] / max(wrong[1], 1):.2f}"
-            )
-    ratio = all_wrong[0] / max(all_wrong[1], 1)
-    print(f"all hands: ratio {ratio:.2f}")
-    if AT_MOST < ratio:
+            wrong_sucks.ratio(f"hand {level + 1} of {len(plain.HANDS)}", count, *wrong)
+    if AT_MOST < wrong_sucks.ratio("all hands", all_sucks, *all_wrong):
         sys.exit(f"does not hold: at most {AT_MOST} times the informed pass's")
 
 

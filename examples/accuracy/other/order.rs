@@ -78,6 +78,7 @@ fn ejections(world: &World, chance: &mut Chance) -> Phases {
 
 fn milk(world: &World, chance: &mut Chance) -> Phases {
     let mut phases = ejections(world, chance);
+    // No chance is drawn where nobody tires: the feeds of the second simulator stay what they were.
     let at_once = world.tires != 0.0 && chance.share() < world.tires;
     if !at_once || phases.0.is_empty() {
         phases.add(0, chance.gamma(world.to_flutter_ms, world.wait_shape));
