@@ -96,7 +96,6 @@ pub(super) struct Blocks {
 /// How gaps fit the phases, class by class of those seen.
 pub(super) struct Table {
     fits: Vec<[GapFit; PHASES]>,
-    ln: Vec<[f64; PHASES]>,
 }
 
 /// The middle of a class.
@@ -171,8 +170,7 @@ impl Blocks {
             .iter()
             .map(|class| std::array::from_fn(|phase| evidence::gap(own, phase, middle_ms(*class))))
             .collect();
-        let ln = fits.iter().map(|it| it.map(|fit| fit.fit.ln())).collect();
-        Table { fits, ln }
+        Table { fits }
     }
 
     /// Judges every block with these numbers; gives how well they fit, as a logarithm.
@@ -350,9 +348,9 @@ impl<'a> Judging<'a> {
                 let within = range.len() - usize::from(!block.goes_on);
                 let mut ln = no_rest.map(|it| it * within as f64);
                 for class in &of.class[range] {
-                    if let Some(fit) = table.ln.get(usize::from(*class)) {
-                        for (sum, it) in ln.iter_mut().zip(fit) {
-                            *sum += it;
+                    if let Some(fits) = table.fits.get(usize::from(*class)) {
+                        for (sum, it) in ln.iter_mut().zip(fits) {
+                            *sum += it.ln;
                         }
                     }
                 }
@@ -363,7 +361,7 @@ impl<'a> Judging<'a> {
                     }
                 }
                 let most = ln.iter().copied().fold(f64::MIN, f64::max);
-                (ln.map(|it| (it - most).exp()), most)
+                (chain::each_kind(&ln, |it| (it - most).exp()), most)
             })
             .collect();
         Self {

@@ -299,6 +299,23 @@ pub(super) fn by_stage(phases: &[f64; PHASES]) -> Stages {
     std::array::from_fn(|at| phases[PHASE[at]])
 }
 
+/// For each stage, the first one that is like it in all that is seen of them: those of its phase, but
+/// that a flow ebbs.
+const LIKE: [usize; STAGES] = [0, 0, 0, 3, 4, 5, 0, 0, 0, SLEEPY, SLEEPY];
+
+/// What `of` makes of each stage, where those that are alike have the same: asked once for these.
+pub(super) fn each_kind(stages: &Stages, of: impl Fn(f64) -> f64) -> Stages {
+    let mut made = [0.0; STAGES];
+    for at in 0..STAGES {
+        made[at] = if LIKE[at] == at {
+            of(stages[at])
+        } else {
+            made[LIKE[at]]
+        };
+    }
+    made
+}
+
 /// The stages of a flow, from its beginning to its end.
 pub(super) fn of_flow(stages: &mut Stages) -> &mut [f64] {
     &mut stages[FLOWS..FLOWS + FLOW_STAGES]

@@ -1,10 +1,8 @@
 //! How well what was seen fits each phase, given the feed's own numbers.
 
 use super::chain::{self, Stages};
-use super::own::{self, Own};
-use super::parameter::{
-    FLOW_EBB, GAP_SPREAD_BY, ODD_GAP_SHARE, PHASES, REST_MS_CEILING, REST_WEIGHT,
-};
+use super::own::Own;
+use super::parameter::{FLOW_EBB_ODDS, GAP_SPREAD_BY, ODD_GAP_SHARE, PHASES, REST_MS_CEILING};
 
 /// The most missed sucks in a row that a gap within a run can hide.
 const MISSED_MOST: usize = 3;
@@ -12,8 +10,8 @@ const MISSED_MOST: usize = 3;
 /// A gap within a run, seen by one phase.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub(super) struct GapFit {
-    /// How well it fits: its density, softened.
-    pub(super) fit: f64,
+    /// How well it fits: the logarithm of its density, softened.
+    pub(super) ln: f64,
     /// Sucks that it spans, one and those missed, expected.
     pub(super) sucks: f64,
     /// Square of its departure from the mean, relative, for one suck of a phase of usual spread.
@@ -47,7 +45,8 @@ impl Spans {
 pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
     let mean = own.gap_ms[phase];
     let relative_spread = own.gap_spread * GAP_SPREAD_BY[phase];
-    let spread = relative_spread * mean;
+    let spread = relative_spread * mean * ROOT_TWO_PI;
+    let precision = 1.0 / (relative_spread * relative_spread);
     let relative = gap_ms / mean;
     let mut share = 1.0 - own.missed;
     let odd = ODD_GAP_SHARE / REST_MS_CEILING as f64;
@@ -58,15 +57,15 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
     let mut counts_squared = 0.0;
     let mut count = 1.0_f64;
     for _ in 0..=MISSED_MOST {
-        let deviation = (relative - count) * mean / spread;
-        let variance = count;
-        let squared = deviation * deviation / variance;
+        let departure = relative - count;
+        let of_one = departure * departure / count;
+        let squared = of_one * precision;
         if squared < FAR_SQUARED {
-            let density = share * (-0.5 * squared).exp() / (spread * variance.sqrt() * ROOT_TWO_PI);
+            let density = share * (-0.5 * squared).exp() / (spread * count.sqrt());
             all += density;
             sucks += density * count;
             counts_squared += density * count * count;
-            square += density * (relative - count) * (relative - count) / variance;
+            square += density * of_one;
         }
         share *= own.missed;
         count += 1.0;
@@ -74,7 +73,7 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
     let fitting = (all - odd).max(f64::MIN_POSITIVE);
     let spans = (sucks - odd) / fitting;
     GapFit {
-        fit: (own.rate_weight * all.ln()).exp(),
+        ln: own.rate_weight * all.ln(),
         sucks: sucks / all,
         square: square / all / (GAP_SPREAD_BY[phase] * GAP_SPREAD_BY[phase]),
         spans: Spans {
@@ -92,8 +91,9 @@ const ROOT_TWO_PI: f64 = 2.506_628_274_631_000_5;
 /// How well a suck with so many swallows fits each stage.
 pub(super) fn swallows(own: &Own, swallows: u8) -> Stages {
     let mut shares = chain::by_stage(&own.swallow);
-    for (share, ebb) in chain::of_flow(&mut shares).iter_mut().zip(FLOW_EBB) {
-        *share = own::share(own::logit(*share) + ebb);
+    for (share, ebb) in chain::of_flow(&mut shares).iter_mut().zip(FLOW_EBB_ODDS) {
+        let odds = *share * ebb;
+        *share = odds / (1.0 - *share + odds);
     }
     match swallows {
         0 => shares.map(|it| 1.0 - it),
@@ -103,10 +103,16 @@ pub(super) fn swallows(own: &Own, swallows: u8) -> Stages {
     }
 }
 
+/// The evidence of runs and rests, one and a half times: a chance of a rest that is alike at every suck
+/// makes runs less even than they are (their spread at the breast has no published figure; common
+/// practice).
+fn one_and_a_half(fit: f64) -> f64 {
+    fit * fit.sqrt()
+}
+
 /// How well a suck that is followed by no rest fits each phase.
 pub(super) fn no_rest(own: &Own) -> [f64; PHASES] {
-    own.rest_chance
-        .map(|chance| (1.0 - chance).powf(REST_WEIGHT))
+    own.rest_chance.map(|chance| one_and_a_half(1.0 - chance))
 }
 
 /// How well a suck that is followed by a rest fits each phase.
@@ -115,7 +121,7 @@ pub(super) fn rest(own: &Own, rest_ms: f64) -> [f64; PHASES] {
     std::array::from_fn(|phase| {
         let deviation = (ln_ms - own.rest_ln_ms[phase]) / own.rest_spread;
         let density = (-0.5 * deviation * deviation).exp() / own.rest_spread;
-        (own.rest_chance[phase] * density).powf(REST_WEIGHT)
+        one_and_a_half(own.rest_chance[phase] * density)
     })
 }
 

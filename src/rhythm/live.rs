@@ -315,7 +315,7 @@ impl Now {
                     std::array::from_fn(|phase| evidence::gap(&self.own, phase, gap_ms));
                 chain::weigh(&mut self.stages, &evidence::no_rest(&self.own));
                 self.pass(gap_ms);
-                chain::weigh(&mut self.stages, &fits.map(|it| it.fit));
+                chain::weigh(&mut self.stages, &fits.map(|it| it.ln.exp()));
                 self.gaps.push(ms);
                 gap = Some((gap_ms, fits));
             }

@@ -75,11 +75,12 @@ pub(super) const SWALLOW_BABY_SPREAD: f64 = 0.27;
 /// How much a phase's swallowing departs from what the baby's quick sucks say, likewise.
 pub(super) const SWALLOW_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.12, 0.312];
 
-/// How much more readily a suck carries a swallow as a flow begins, in its middle and as it ends, in log
-/// odds against the mean of the flow: sucks a swallow vary within a feed with the flow of milk
-/// (Geddes and others 2021, Nutrients, summary), and the milk of one ejection spends itself. The values
-/// are common practice.
-pub(super) const FLOW_EBB: [f64; FLOW_STAGES] = [0.25, 0.0, -0.35];
+/// How much more readily a suck carries a swallow as a flow begins, in its middle and as it ends, as odds
+/// against those of the flow, e to the 0.25 and to the -0.35: sucks a swallow vary within a feed with the
+/// flow of milk (Geddes and others 2021, Nutrients, summary), and the milk of one ejection spends itself.
+/// The values are common practice.
+pub(super) const FLOW_EBB_ODDS: [f64; FLOW_STAGES] =
+    [1.284_025_416_687_741_4, 1.0, 0.704_688_089_718_713_4];
 /// In so many stages a flow passes.
 pub(super) const FLOW_STAGES: usize = 3;
 
@@ -111,11 +112,6 @@ pub(super) const REST_MS_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.492, 0.268];
 pub(super) const REST_SPREAD: f64 = 0.97;
 /// How many rests that starting value is worth.
 pub(super) const REST_SPREAD_WEIGHT: f64 = 5.0;
-
-/// How many times the evidence of runs and rests is taken: a chance of a rest that is alike at every
-/// suck makes runs less even than they are (their spread at the breast has no published figure; common
-/// practice).
-pub(super) const REST_WEIGHT: f64 = 1.5;
 
 /// How much of the difference in fit between two readings of a feed is taken: less than all, as
 /// the model is not the baby. Common practice.

@@ -3,7 +3,9 @@
 //! sucks: what the states are, how they change and how well an item fits them is asked for.
 //!
 //! The forward-backward and Viterbi algorithms as in Rabiner 1989, Proc IEEE 77:257, with the
-//! weights scaled to one at every item.
+//! weights scaled to one where they have strayed far from it.
+
+use std::ops::Range;
 
 /// A row of items with hidden states.
 pub trait Hidden<const STATES: usize> {
@@ -28,6 +30,9 @@ pub trait Hidden<const STATES: usize> {
 
 /// A weight less than this cannot be told from nothing.
 const LEAST: f64 = 1e-280;
+/// Weights whose sum lies outside of this are scaled. Not at every item: none then waits for the sum of
+/// the one before.
+const UNSCALED: Range<f64> = 1e-30..1e30;
 
 /// Scales to a sum of one and gives the sum. What has become too unlikely to tell starts evenly.
 pub(super) fn normalise<const STATES: usize>(states: &mut [f64; STATES]) -> f64 {
@@ -60,7 +65,7 @@ pub fn posterior<const STATES: usize, M: Hidden<STATES>>(
 ) -> f64 {
     room.clear();
     let mut states = model.start();
-    let (mut logarithm, mut product) = (0.0, 1.0_f64);
+    let mut logarithm = 0.0;
     for at in 0..model.count() {
         if 0 < at {
             model.forward(at, &mut states);
@@ -68,20 +73,16 @@ pub fn posterior<const STATES: usize, M: Hidden<STATES>>(
         let (fit, scale) = model.fit(at);
         weigh(&mut states, &fit);
         logarithm += scale;
-        product *= normalise(&mut states);
-        // One logarithm for many items.
-        if !(1e-200..1e200).contains(&product) {
-            logarithm += product.ln();
-            product = 1.0;
+        if is_far_from_one(&states) {
+            logarithm += normalise(&mut states).ln();
         }
         room.push(states);
     }
     let mut after = model.end();
     if !room.is_empty() {
         weigh(&mut states, &after);
-        product *= normalise(&mut states);
+        logarithm += normalise(&mut states).ln();
     }
-    logarithm += product.ln();
     for (at, states) in room.iter().enumerate().rev() {
         let mut both = *states;
         weigh(&mut both, &after);
@@ -90,10 +91,16 @@ pub fn posterior<const STATES: usize, M: Hidden<STATES>>(
         if 0 < at {
             weigh(&mut after, &model.fit(at).0);
             model.backward(at, &mut after);
-            normalise(&mut after);
+            if is_far_from_one(&after) {
+                normalise(&mut after);
+            }
         }
     }
     logarithm
+}
+
+fn is_far_from_one<const STATES: usize>(states: &[f64; STATES]) -> bool {
+    !UNSCALED.contains(&states.iter().sum())
 }
 
 /// The most probable course of states, and the logarithm of its weight.

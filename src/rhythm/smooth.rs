@@ -28,6 +28,8 @@ const CLASSES: usize = (REST_MS_CEILING / CLASS_MS) as usize + 1;
 struct Gaps {
     /// Of the classes that gaps are of.
     fits: Vec<[GapFit; PHASES]>,
+    /// How well these fit, not as logarithms.
+    weights: Vec<[f64; PHASES]>,
     seen: Vec<bool>,
     steps: Vec<Steps>,
     rest_ms: u64,
@@ -38,6 +40,7 @@ impl Gaps {
         let classes = ((rest_ms / CLASS_MS) as usize + 1).min(CLASSES);
         let mut gaps = Self {
             fits: vec![[GapFit::default(); PHASES]; classes],
+            weights: vec![[0.0; PHASES]; classes],
             seen: vec![false; classes],
             steps: (0..classes).map(|it| Steps::of(middle_ms(it))).collect(),
             rest_ms,
@@ -54,6 +57,7 @@ impl Gaps {
         let classes = self.fits.iter_mut().enumerate().zip(&self.seen);
         for ((class, fits), _) in classes.filter(|it| *it.1) {
             *fits = std::array::from_fn(|phase| evidence::gap(own, phase, middle_ms(class)));
+            self.weights[class] = fits.map(|it| it.ln.exp());
         }
     }
 
@@ -167,8 +171,7 @@ impl Hidden<STAGES> for Judging<'_> {
         let suck = &self.sucks[at];
         let mut stages = self.swallows[usize::from(suck.swallows.min(2))];
         if let Some(class) = self.gaps.class(suck.before) {
-            let fits = &self.gaps.fits[class];
-            chain::weigh(&mut stages, &std::array::from_fn(|it| fits[it].fit));
+            chain::weigh(&mut stages, &self.gaps.weights[class]);
         }
         (stages, 0.0)
     }
