@@ -4,8 +4,9 @@
 //! prints a row for each of so many worlds (see `worlds`) if they are asked for; else it prints a table for
 //! each of two simulators: `practice`, and one that is built otherwise. A table has the share of
 //! sucks in a wrong phase (looking back, by a pass that is told the feed's true numbers, live, and by a
-//! naive rule), the error of the first flow, told and by that pass, how well runs are found, and
-//! how often the 95 % intervals hold the truth, each with the standard error of that share.
+//! naive rule), the error of the first flow, told and by that pass, how well runs are found, how often
+//! the 95 % intervals hold the truth, each with the standard error of that share, and how many sucks the
+//! rhythm itself expects to have in a wrong phase, by the probabilities that it tells.
 //!
 //! `... --example accuracy lines FEEDS FIRST [WORLDS FROM]` prints the same feeds for another program (see
 //! `lines`).

@@ -11,7 +11,7 @@ use crate::runs::Runs;
 use crate::told::Feed;
 
 /// The table's head.
-pub const HEAD: &str = "| hand | wrong sucks, looking back | informed | ratio | live | naive | changes/min live | first flow: median s | 90th s | informed: median s | 90th s | told or not unlike | runs F1 | rate, phase | rate, feed | ratio, phase | ratio, feed |";
+pub const HEAD: &str = "| hand | wrong sucks, looking back | informed | ratio | live | naive | changes/min live | first flow: median s | 90th s | informed: median s | 90th s | told or not unlike | runs F1 | rate, phase | rate, feed | ratio, phase | ratio, feed | wrong, as it tells itself |";
 
 /// Prints a table's head and the line below it.
 pub fn print_head(head: &str) {
@@ -24,6 +24,8 @@ pub struct Score {
     sucks: usize,
     wrong: usize,
     wrong_informed: usize,
+    /// How many it expects to be wrong: what is left of each one's probability.
+    wrong_expected: f64,
     wrong_live: usize,
     wrong_naive: usize,
     flips_live: usize,
@@ -68,6 +70,7 @@ impl Score {
             self.sucks += 1;
             self.wrong += usize::from(summary.phase_at(tap.at) != Some(truth));
             self.wrong_informed += usize::from(by_informed != Some(truth));
+            self.wrong_expected += 1.0 - sure(&summary, tap.at);
             self.wrong_live += usize::from(live != truth);
             self.wrong_naive += usize::from(naive.push(tap.at, tap.what) != truth);
         }
@@ -96,6 +99,7 @@ impl Score {
         self.sucks += other.sucks;
         self.wrong += other.wrong;
         self.wrong_informed += other.wrong_informed;
+        self.wrong_expected += other.wrong_expected;
         self.wrong_live += other.wrong_live;
         self.first_flow_ms.extend(other.first_flow_ms);
         self.first_flow_informed_ms
@@ -137,7 +141,7 @@ impl Score {
         let late_s = quantile_s(&mut self.first_flow_ms, 0.9);
         let late_informed_s = quantile_s(&mut self.first_flow_informed_ms, 0.9);
         println!(
-            "| {level} | {:.1} % | {:.1} % | {:.2} | {:.1} % | {:.1} % | {:.2} | {:.1} | {:.1} | {:.1} | {:.1} | {} | {:.1} % | {} |",
+            "| {level} | {:.1} % | {:.1} % | {:.2} | {:.1} % | {:.1} % | {:.2} | {:.1} | {:.1} | {:.1} | {:.1} | {} | {:.1} % | {} | {:.1} % |",
             self.share(self.wrong),
             self.share(self.wrong_informed),
             self.ratio(),
@@ -151,8 +155,16 @@ impl Score {
             self.first_flow_unlike,
             self.runs.f1(),
             self.cover.map(|it| it.told()).join(" | "),
+            100.0 * self.wrong_expected / self.sucks.max(1) as f64,
         );
     }
+}
+
+/// How probable the phase told for a time is said to be, 0 to 1.
+fn sure(summary: &Summary, at: At) -> f64 {
+    let next = summary.phases.partition_point(|span| span.from <= at);
+    let span = next.checked_sub(1).and_then(|it| summary.phases.get(it));
+    span.map_or(0.0, |it| it.probability)
 }
 
 /// The phase of the true suck nearest to a time.

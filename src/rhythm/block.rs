@@ -264,38 +264,38 @@ impl Blocks {
         (single / summed).clamp(WANDER_WEIGHT_LEAST, WANDER_WEIGHT_MOST)
     }
 
-    /// Sucks and swallows in a window of so many sucks either side of each block's middle.
+    /// The share of sucks with a swallow in a window of so many either side of each block's middle.
     pub(super) fn swallowing(&self, sucks: &[Suck], half: usize) -> Vec<f64> {
-        let mut sum = Vec::with_capacity(sucks.len() + 1);
-        sum.push(0.0);
-        let mut so_far = 0.0;
-        for suck in sucks {
-            so_far += f64::from(suck.swallows.min(1));
-            sum.push(so_far);
+        self.around(half, sucks.iter().map(|it| f64::from(it.swallows.min(1))))
+    }
+
+    /// The same of sucks after a rest.
+    pub(super) fn resting(&self, half: usize) -> Vec<f64> {
+        let mut rests = vec![0.0; self.class.len()];
+        for block in self.blocks.iter().filter(|it| it.rest_ms().is_some()) {
+            rests[block.sucks.0 as usize] = 1.0;
         }
+        self.around(half, rests.into_iter())
+    }
+
+    /// The mean of the sucks' values in a window of so many either side of each block's middle.
+    fn around(&self, half: usize, values: impl Iterator<Item = f64>) -> Vec<f64> {
+        let count = self.class.len();
+        let mut sum = Vec::with_capacity(count + 1);
+        sum.push(0.0);
+        sum.extend(values.scan(0.0, |so_far, it| {
+            *so_far += it;
+            Some(*so_far)
+        }));
         self.blocks
             .iter()
             .map(|block| {
                 let middle = (block.sucks.0 + block.sucks.1) as usize / 2;
                 let from = middle.saturating_sub(half);
-                let to = (middle + half + 1).min(sucks.len());
+                let to = (middle + half + 1).min(count);
                 (sum[to] - sum[from]) / (to - from).max(1) as f64
             })
             .collect()
-    }
-
-    /// Sucks of the run that each block lies in.
-    pub(super) fn run_sucks(&self) -> Vec<u32> {
-        let mut lengths = vec![0; self.blocks.len()];
-        let mut from = 0;
-        for at in 1..=self.blocks.len() {
-            if self.blocks.get(at).is_none_or(|block| !block.goes_on) {
-                let sucks = self.blocks[at - 1].sucks.1 - self.blocks[from].sucks.0;
-                lengths[from..at].fill(sucks);
-                from = at;
-            }
-        }
-        lengths
     }
 
     /// The first suck of each block.

@@ -44,7 +44,7 @@ impl Spans {
 /// missed, or fits nothing. Departures of the sucks that it spans add up.
 pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
     let mean = own.gap_ms[phase];
-    let relative_spread = own.gap_spread * GAP_SPREAD_BY[phase];
+    let relative_spread = own.gap_spread[phase];
     let spread = relative_spread * mean * ROOT_TWO_PI;
     let precision = 1.0 / (relative_spread * relative_spread);
     let relative = gap_ms / mean;

@@ -1,7 +1,7 @@
 //! Learns a feed's own numbers from all of it.
 //!
 //! 1. Several readings of the feed are tried: the live numbers, a guess, and some that call sucks
-//!    flow where swallows lie dense and flutter from some share of the feed on.
+//!    flow where swallows lie dense, and flutter from some share of the feed on or where rests do.
 //! 2. Each goes through rounds of expectation and maximisation (Dempster, Laird and Rubin 1977,
 //!    J R Stat Soc B 39:1): judge every block with the numbers, take the numbers anew.
 //! 3. The best go on, with flutter at the end, early, or coming and going, and of those the best
@@ -96,8 +96,8 @@ const EFFORTS: [Effort; 4] = [
 enum Cut {
     /// From this share of the feed's time on.
     From(f64),
-    /// In runs of no more sucks than this.
-    ShortRuns(u32),
+    /// Where rests lie dense.
+    ManyRests,
     /// From this share of the feed's time on, and all before it is flow, dense or not.
     FlowUpTo(f64),
 }
@@ -121,14 +121,11 @@ const CUTS: [Cut; 6] = [
     Cut::From(2.0),
     Cut::From(0.25),
     Cut::From(0.45),
-    Cut::ShortRuns(6),
+    Cut::ManyRests,
     Cut::FlowUpTo(0.65),
 ];
-/// Swallows are dense where more of the sucks around carry one than halfway between where they
-/// are few and where they are many.
-const DENSE: f64 = 0.5;
-/// So many sucks either side are "around".
-const AROUND: usize = 12;
+/// So many sucks either side are "around", for swallows and for rests.
+const AROUND: (usize, usize) = (12, 25);
 /// Few and many: these shares of the blocks have less.
 const FEW_MANY: (f64, f64) = (0.1, 0.9);
 /// A reading's own phase is taken for so probable, the others share the rest.
@@ -150,6 +147,24 @@ struct Tried {
 impl Tried {
     fn score(&self) -> f64 {
         self.fit + self.plausible + self.own.sleep.plausible()
+    }
+}
+
+/// How dense swallows and rests lie around each block.
+struct Around {
+    swallowing: Vec<f64>,
+    resting: Vec<f64>,
+}
+
+/// Halfway between where they are few and where they are many; above all if they are even.
+fn dense(values: impl Iterator<Item = f64>) -> f64 {
+    let mut sorted: Vec<f64> = values.collect();
+    sorted.sort_by(f64::total_cmp);
+    let most = sorted.len().saturating_sub(1) as f64;
+    let at = |share: f64| sorted.get((most * share) as usize).copied();
+    match (at(FEW_MANY.0), at(FEW_MANY.1)) {
+        (Some(few), Some(many)) if few < many => f64::midpoint(few, many),
+        _ => f64::MAX,
     }
 }
 
@@ -203,32 +218,32 @@ impl Learning<'_> {
     }
 
     /// The numbers of a feed cut like this.
-    fn cut(&self, cut: Cut, sucks: &[Suck], swallowing: &[f64], base: &Own) -> Own {
-        let mut sorted = swallowing.to_vec();
-        sorted.sort_by(f64::total_cmp);
-        let at = |share: f64| sorted[((sorted.len() - 1) as f64 * share) as usize];
-        let (few, many) = (at(FEW_MANY.0), at(FEW_MANY.1));
-        let dense = few + DENSE * (many - few);
+    fn cut(&self, cut: Cut, sucks: &[Suck], around: &Around, base: &Own) -> Own {
+        let Around {
+            swallowing,
+            resting,
+        } = around;
         let (Some(first), Some(last)) = (sucks.first(), sucks.last()) else {
             return *base;
         };
         let all_ms = last.at.since_ms(first.at).max(1) as f64;
-        let lengths = self.blocks.run_sucks();
+        let of_blocks = || swallowing.iter().zip(resting);
+        let milk = dense(swallowing.iter().copied());
+        let no_milk = of_blocks().filter(|it| *it.0 <= milk);
+        let many_rests = dense(no_milk.map(|it| *it.1));
         let phases: Vec<[f64; PHASES]> = self
             .blocks
             .firsts()
-            .zip(lengths)
-            .zip(swallowing)
-            .map(|((index, run_sucks), around)| {
+            .zip(of_blocks())
+            .map(|(index, (swallowing, resting))| {
                 let share = sucks[index].at.since_ms(first.at) as f64 / all_ms;
-                let flows = dense < *around && few < many;
                 let phase = match cut {
                     Cut::FlowUpTo(to) if to < share => FLUTTER,
                     Cut::FlowUpTo(_) => FLOW,
-                    _ if flows => FLOW,
+                    _ if milk < *swallowing => FLOW,
                     Cut::From(from) if from < share => FLUTTER,
-                    Cut::ShortRuns(most) if run_sucks <= most => FLUTTER,
-                    Cut::From(_) | Cut::ShortRuns(_) => QUICK,
+                    Cut::ManyRests if many_rests < *resting => FLUTTER,
+                    Cut::From(_) | Cut::ManyRests => QUICK,
                 };
                 let mut shares = [(1.0 - TAKEN_FOR) / 2.0; PHASES];
                 shares[phase] = TAKEN_FOR;
@@ -285,9 +300,12 @@ fn learnt(sucks: &[Suck], starts: &[Own], blocks: &Blocks, effort: &Effort) -> V
         );
     }
     if SUCKS_LEAST < sucks.len() {
-        let swallowing = blocks.swallowing(sucks, AROUND);
+        let around = Around {
+            swallowing: blocks.swallowing(sucks, AROUND.0),
+            resting: blocks.resting(AROUND.1),
+        };
         for cut in CUTS.iter().take(effort.cuts) {
-            let own = learning.cut(*cut, sucks, &swallowing, &base);
+            let own = learning.cut(*cut, sucks, &around, &base);
             add(&mut tried, learning.rounds(own, effort.first, rate_weight));
         }
     }

@@ -18,7 +18,8 @@
 //!    flowing for about two minutes at a time, flutter at the end, from early on, or now and then in
 //!    a baby that dozes. `pass` goes forward and back over it.
 //! 6. `live` goes forward only. Looking back, `learn` takes the feed's own numbers from all of it,
-//!    quickly, on `block`s of sucks and in several readings; `smooth` then judges every suck.
+//!    quickly, on `block`s of sucks and in several readings; `smooth` then judges every suck, and tells
+//!    its phase less surely than the model, which is not the baby, is of it.
 //! 7. `boundary`: where the specialist moved a boundary, her word wins; what was computed is kept
 //!    beside it.
 //! 8. `tile`, `rate` with `cluster`, `doubt`: what is told of it.
@@ -59,4 +60,4 @@ pub use summary::{
 };
 
 /// The version of the rules that make a [`Summary`]; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "rhythm-9";
+pub const RULE_VERSION: &str = "rhythm-10";

@@ -11,10 +11,11 @@
 use super::chain::Sleep;
 use super::evidence::GapFit;
 use super::parameter::{
-    GAP_BABY_SPREAD, GAP_MS, GAP_PHASE_SPREAD, GAP_SPREAD, GAP_SPREAD_WEIGHT, MISSED,
-    MISSED_WEIGHT, PHASES, QUICK, RATE_WEIGHT, REST_CHANCE, REST_CHANCE_BABY_SPREAD,
-    REST_CHANCE_PHASE_SPREAD, REST_FOLLOWS, REST_MS, REST_MS_BABY_SPREAD, REST_MS_PHASE_SPREAD,
-    REST_SPREAD, REST_SPREAD_WEIGHT, SWALLOW, SWALLOW_BABY_SPREAD, SWALLOW_PHASE_SPREAD,
+    GAP_BABY_SPREAD, GAP_MS, GAP_PHASE_SPREAD, GAP_SPREAD, GAP_SPREAD_BY, GAP_SPREAD_BY_WEIGHT,
+    GAP_SPREAD_WEIGHT, MISSED, MISSED_WEIGHT, PHASES, QUICK, RATE_WEIGHT, REST_CHANCE,
+    REST_CHANCE_BABY_SPREAD, REST_CHANCE_PHASE_SPREAD, REST_FOLLOWS, REST_MS, REST_MS_BABY_SPREAD,
+    REST_MS_PHASE_SPREAD, REST_SPREAD, REST_SPREAD_WEIGHT, SWALLOW, SWALLOW_BABY_SPREAD,
+    SWALLOW_PHASE_SPREAD,
 };
 
 /// The numbers of one feed, by sucking phase where they differ.
@@ -23,7 +24,7 @@ pub(super) struct Own {
     /// Mean gap within a run, in milliseconds.
     pub(super) gap_ms: [f64; PHASES],
     /// Spread of such gaps, relative.
-    pub(super) gap_spread: f64,
+    pub(super) gap_spread: [f64; PHASES],
     /// How much of the rate's evidence is taken: see [`RATE_WEIGHT`].
     pub(super) rate_weight: f64,
     /// Share of sucks not tapped.
@@ -51,8 +52,8 @@ pub(super) struct Sums {
     pub(super) gaps: [f64; PHASES],
     /// Their milliseconds, each over the number of sucks that it spans.
     pub(super) gap_ms: [f64; PHASES],
-    /// Squares of their departures from the mean, relative, all phases.
-    pub(super) squares: f64,
+    /// Squares of their departures from the mean, relative, as if all phases spread alike.
+    pub(super) squares: [f64; PHASES],
     /// Sucks missed within gaps, all phases.
     pub(super) missed: f64,
     /// Sucks that were followed by another suck, rest or not.
@@ -171,7 +172,8 @@ impl Own {
     /// are; not how plausible that time is.
     pub(super) fn of(sums: &Sums, sleep: Sleep) -> (Self, f64) {
         let gaps: f64 = sums.gaps.iter().sum();
-        let gap_variance = (GAP_SPREAD * GAP_SPREAD * GAP_SPREAD_WEIGHT + sums.squares)
+        let gap_variance = (GAP_SPREAD * GAP_SPREAD * GAP_SPREAD_WEIGHT
+            + sums.squares.iter().sum::<f64>())
             / (GAP_SPREAD_WEIGHT + gaps);
         let (gap_ln, gap_fit) = drawn(
             GAP_MS.map(f64::ln),
@@ -208,7 +210,7 @@ impl Own {
         );
         let own = Self {
             gap_ms: gap_ln.map(f64::exp),
-            gap_spread: gap_variance.sqrt().clamp(0.06, 0.5),
+            gap_spread: sums.gap_spread(gap_variance),
             rate_weight: RATE_WEIGHT,
             missed: ((MISSED * MISSED_WEIGHT + sums.missed) / (MISSED_WEIGHT + gaps + sums.missed))
                 .clamp(0.002, 0.4),
@@ -254,7 +256,7 @@ impl Sums {
             let (share, fit) = (shares[phase], fits[phase]);
             self.gaps[phase] += share;
             self.gap_ms[phase] += share * gap_ms / fit.sucks;
-            self.squares += share * fit.square;
+            self.squares[phase] += share * fit.square;
             self.missed += share * (fit.sucks - 1.0);
         }
     }
@@ -275,6 +277,16 @@ impl Sums {
             self.rest_ln_ms[phase] += share * ln_ms;
             self.rest_ln_squares[phase] += share * ln_ms * ln_ms;
         }
+    }
+
+    /// The spread of each phase's gaps: the feed's own variance, moved towards what the phase shows.
+    fn gap_spread(&self, variance: f64) -> [f64; PHASES] {
+        let common = variance.sqrt().clamp(0.06, 0.5);
+        std::array::from_fn(|phase| {
+            let shown = GAP_SPREAD_BY_WEIGHT + self.squares[phase] / variance;
+            let against = shown / (GAP_SPREAD_BY_WEIGHT + self.gaps[phase]);
+            common * GAP_SPREAD_BY[phase] * against.sqrt()
+        })
     }
 
     /// The variance of the logarithms of rests about their phase's mean.

@@ -12,7 +12,7 @@ use super::evidence::{self, GapFit, Spans};
 use super::learn::{self, Numbers, Reading};
 use super::live::{index, most, phase};
 use super::own::Own;
-use super::parameter::{PHASES, REST_MS_CEILING};
+use super::parameter::{PHASES, REST_MS_CEILING, SURE};
 use super::pass::{self, Hidden};
 use super::suck::{Suck, Sucks};
 use super::summary::{Computed, Phase, PhaseRates, Summary};
@@ -174,6 +174,15 @@ impl Hidden<STAGES> for Judging<'_> {
             chain::weigh(&mut stages, &self.gaps.weights[class]);
         }
         (stages, 0.0)
+    }
+}
+
+impl Smoothed {
+    /// How surely a suck is told to be of a phase, 0 to 1: see [`SURE`].
+    pub(super) fn sure(&self, suck: usize, phase: usize) -> f64 {
+        let mut shares = self.phases[suck].map(|it| it.powf(SURE));
+        pass::normalise(&mut shares);
+        shares[phase].min(1.0)
     }
 }
 

@@ -8,7 +8,7 @@
 //!   at from its first suck to its last.
 
 use super::evidence;
-use super::live::phase as phase_of;
+use super::live::index as phase_index;
 use super::smooth::Smoothed;
 use super::suck::Sucks;
 use super::summary::{Phase, PhaseSpan, RestStatistics, Run, RunStatistics, Summary, TotalsMs};
@@ -182,9 +182,7 @@ pub(super) fn of(
             Seen::Suck { .. } | Seen::Doubled { .. } => {
                 let index = of_tap.next().map_or(0, |it| *it as usize);
                 let label = labels[index];
-                let probability = (0..smoothed.phases[index].len())
-                    .find(|it| phase_of(*it) == label)
-                    .map_or(0.0, |it| smoothed.phases[index][it]);
+                let probability = smoothed.sure(index, phase_index(label));
                 let anchor = Anchor {
                     index,
                     label,

@@ -56,6 +56,41 @@ fn most_sucks_get_their_true_phase_and_first_flow_is_near() {
     }
 }
 
+/// What is told with some probability is true about as often as that: common practice for any
+/// forecast. Four feeds of each kind of baby by each hand, of the phase told for a suck.
+#[test]
+fn a_phase_is_told_about_as_surely_as_it_is_right() {
+    // So sure, least and most, and how often it is right then: least and most.
+    let classes = [
+        (0.0, 0.7, 0.45, 0.75),
+        (0.7, 0.95, 0.75, 0.95),
+        (0.95, 1.01, 0.95, 1.0),
+    ];
+    let mut counts = [(0.0, 0.0); 3];
+    for (seed, baby) in (300..324).zip(Baby::ALL.iter().cycle()) {
+        for level in HandLevel::ALL {
+            let feed = simulate(*baby, level.hand(), seed, 18);
+            let summary = of(&feed.taps);
+            for tap in feed.taps.iter().filter(|it| it.what.is_suck()) {
+                let next = summary.phases.partition_point(|it| it.from <= tap.at);
+                let span = &summary.phases[next - 1];
+                let right = Some(span.phase.as_word()) == truth_at(&feed.truth, tap.at);
+                let class = classes.iter().position(|it| span.probability < it.1);
+                let (all, so) = &mut counts[class.unwrap_or(2)];
+                *all += 1.0;
+                *so += f64::from(u8::from(right));
+            }
+        }
+    }
+    for ((all, so), (from, to, least, most)) in counts.into_iter().zip(classes) {
+        println!("{from} to {to}: {:.3} of {all}", so / all);
+        assert!(
+            1_000.0 < all && (least..=most).contains(&(so / all)),
+            "{to}"
+        );
+    }
+}
+
 #[test]
 fn a_feed_that_was_ended_is_told_to_end_in_flutter_more_often() {
     let (mut with, mut without) = (0, 0);
