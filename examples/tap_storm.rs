@@ -121,12 +121,6 @@ fn wrong(taps: &[Tap], told: &Summary) -> Option<&'static str> {
     let sucks = taps.iter().filter(|it| it.what.is_suck()).count();
     let swallows = taps.iter().filter(|it| it.what.is_swallow()).count();
     let totals: u64 = Phase::ALL.iter().map(|it| told.totals_ms.of(*it)).sum();
-    let phase_at = |at: At| {
-        let next = told.phases.partition_point(|it| it.from <= at);
-        told.phases
-            .get(next.checked_sub(1)?)
-            .filter(|it| at < it.to)
-    };
     let mut rates = told
         .rates
         .iter()
@@ -154,7 +148,7 @@ fn wrong(taps: &[Tap], told: &Summary) -> Option<&'static str> {
         (
             taps.iter()
                 .filter(|it| it.what.is_suck())
-                .all(|it| phase_at(it.at).is_some_and(|it| it.phase.is_sucking())),
+                .all(|it| told.span_at(it.at).is_some_and(|it| it.phase.is_sucking())),
             "a suck lies in no sucking phase",
         ),
         (

@@ -68,9 +68,10 @@ impl Score {
             let place = informed.partition_point(|it| it.0 <= tap.at);
             let by_informed = informed.get(place.saturating_sub(1)).map(|it| it.1);
             self.sucks += 1;
-            self.wrong += usize::from(summary.phase_at(tap.at) != Some(truth));
+            let told = summary.span_at(tap.at);
+            self.wrong += usize::from(told.map(|it| it.phase) != Some(truth));
             self.wrong_informed += usize::from(by_informed != Some(truth));
-            self.wrong_expected += 1.0 - sure(&summary, tap.at);
+            self.wrong_expected += 1.0 - told.map_or(0.0, |it| it.probability);
             self.wrong_live += usize::from(live != truth);
             self.wrong_naive += usize::from(naive.push(tap.at, tap.what) != truth);
         }
@@ -158,13 +159,6 @@ impl Score {
             100.0 * self.wrong_expected / self.sucks.max(1) as f64,
         );
     }
-}
-
-/// How probable the phase told for a time is said to be, 0 to 1.
-fn sure(summary: &Summary, at: At) -> f64 {
-    let next = summary.phases.partition_point(|span| span.from <= at);
-    let span = next.checked_sub(1).and_then(|it| summary.phases.get(it));
-    span.map_or(0.0, |it| it.probability)
 }
 
 /// The phase of the true suck nearest to a time.

@@ -150,14 +150,29 @@ impl Tried {
     }
 }
 
-/// How dense swallows and rests lie around each block.
-struct Around {
-    swallowing: Vec<f64>,
-    resting: Vec<f64>,
+/// Around which blocks swallows lie dense, and rests among those around which they do not.
+struct Dense {
+    swallows: Vec<bool>,
+    rests: Vec<bool>,
+}
+
+impl Dense {
+    fn of(blocks: &Blocks, sucks: &[Suck]) -> Self {
+        let swallowing = blocks.swallowing(sucks, AROUND.0);
+        let resting = blocks.resting(AROUND.1);
+        let milk = halfway(swallowing.iter().copied());
+        let swallows: Vec<bool> = swallowing.iter().map(|it| milk < *it).collect();
+        let no_milk = resting.iter().zip(&swallows).filter(|it| !*it.1);
+        let many = halfway(no_milk.map(|it| *it.0));
+        Self {
+            rests: resting.iter().map(|it| many < *it).collect(),
+            swallows,
+        }
+    }
 }
 
 /// Halfway between where they are few and where they are many; above all if they are even.
-fn dense(values: impl Iterator<Item = f64>) -> f64 {
+fn halfway(values: impl Iterator<Item = f64>) -> f64 {
     let mut sorted: Vec<f64> = values.collect();
     sorted.sort_by(f64::total_cmp);
     let most = sorted.len().saturating_sub(1) as f64;
@@ -218,31 +233,23 @@ impl Learning<'_> {
     }
 
     /// The numbers of a feed cut like this.
-    fn cut(&self, cut: Cut, sucks: &[Suck], around: &Around, base: &Own) -> Own {
-        let Around {
-            swallowing,
-            resting,
-        } = around;
+    fn cut(&self, cut: Cut, sucks: &[Suck], dense: &Dense, base: &Own) -> Own {
         let (Some(first), Some(last)) = (sucks.first(), sucks.last()) else {
             return *base;
         };
         let all_ms = last.at.since_ms(first.at).max(1) as f64;
-        let of_blocks = || swallowing.iter().zip(resting);
-        let milk = dense(swallowing.iter().copied());
-        let no_milk = of_blocks().filter(|it| *it.0 <= milk);
-        let many_rests = dense(no_milk.map(|it| *it.1));
         let phases: Vec<[f64; PHASES]> = self
             .blocks
             .firsts()
-            .zip(of_blocks())
-            .map(|(index, (swallowing, resting))| {
+            .zip(dense.swallows.iter().zip(&dense.rests))
+            .map(|(index, (milk, many_rests))| {
                 let share = sucks[index].at.since_ms(first.at) as f64 / all_ms;
                 let phase = match cut {
                     Cut::FlowUpTo(to) if to < share => FLUTTER,
                     Cut::FlowUpTo(_) => FLOW,
-                    _ if milk < *swallowing => FLOW,
+                    _ if *milk => FLOW,
                     Cut::From(from) if from < share => FLUTTER,
-                    Cut::ManyRests if many_rests < *resting => FLUTTER,
+                    Cut::ManyRests if *many_rests => FLUTTER,
                     Cut::From(_) | Cut::ManyRests => QUICK,
                 };
                 let mut shares = [(1.0 - TAKEN_FOR) / 2.0; PHASES];
@@ -300,12 +307,9 @@ fn learnt(sucks: &[Suck], starts: &[Own], blocks: &Blocks, effort: &Effort) -> V
         );
     }
     if SUCKS_LEAST < sucks.len() {
-        let around = Around {
-            swallowing: blocks.swallowing(sucks, AROUND.0),
-            resting: blocks.resting(AROUND.1),
-        };
+        let dense = Dense::of(blocks, sucks);
         for cut in CUTS.iter().take(effort.cuts) {
-            let own = learning.cut(*cut, sucks, &around, &base);
+            let own = learning.cut(*cut, sucks, &dense, &base);
             add(&mut tried, learning.rounds(own, effort.first, rate_weight));
         }
     }

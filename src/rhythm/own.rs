@@ -109,12 +109,12 @@ fn drawn(
 }
 
 /// Log odds.
-pub(super) fn logit(share: f64) -> f64 {
+fn logit(share: f64) -> f64 {
     (share / (1.0 - share)).ln()
 }
 
 /// The share that log odds stand for.
-pub(super) fn share(odds: f64) -> f64 {
+fn share(odds: f64) -> f64 {
     1.0 / (1.0 + (-odds).exp())
 }
 

@@ -79,9 +79,8 @@ pub(super) const SWALLOW_BABY_SPREAD: f64 = 0.27;
 pub(super) const SWALLOW_PHASE_SPREAD: [f64; PHASES] = [0.05, 0.12, 0.25];
 
 /// How much more readily a suck carries a swallow as a flow begins, in its middle and as it ends, as odds
-/// against those of the flow: sucks a swallow vary within a feed with the
-/// flow of milk (Geddes and others 2021, Nutrients, summary), and the milk of one ejection spends itself.
-/// The values are common practice.
+/// against those of the flow: sucks a swallow vary within a feed with the flow of milk (Geddes and others
+/// 2021, Nutrients, summary), and the milk of one ejection spends itself. The values are common practice.
 pub(super) const FLOW_EBB_ODDS: [f64; FLOW_STAGES] = [1.28, 1.0, 0.78];
 /// In so many stages a flow passes.
 pub(super) const FLOW_STAGES: usize = 3;

@@ -223,9 +223,15 @@ pub struct Summary {
 impl Summary {
     /// The phase at a time; `None` before the first tap and from the last on.
     pub fn phase_at(&self, at: At) -> Option<Phase> {
+        self.span_at(at).map(|it| it.phase)
+    }
+
+    /// The same with where it begins and ends, and how probable it is.
+    pub fn span_at(&self, at: At) -> Option<&PhaseSpan> {
         let next = self.phases.partition_point(|span| span.from <= at);
-        let span = self.phases.get(next.checked_sub(1)?)?;
-        (at < span.to).then_some(span.phase)
+        self.phases
+            .get(next.checked_sub(1)?)
+            .filter(|it| at < it.to)
     }
 }
 

@@ -72,8 +72,7 @@ fn a_phase_is_told_about_as_surely_as_it_is_right() {
             let feed = simulate(*baby, level.hand(), seed, 18);
             let summary = of(&feed.taps);
             for tap in feed.taps.iter().filter(|it| it.what.is_suck()) {
-                let next = summary.phases.partition_point(|it| it.from <= tap.at);
-                let span = &summary.phases[next - 1];
+                let span = summary.span_at(tap.at).expect("tiles all of the feed");
                 let right = Some(span.phase.as_word()) == truth_at(&feed.truth, tap.at);
                 let class = classes.iter().position(|it| span.probability < it.1);
                 let (all, so) = &mut counts[class.unwrap_or(2)];
