@@ -28,9 +28,11 @@ def by_zbar(path):
 
 
 def by_zxing(path):
-    """The text of the one symbol that zxing-cpp finds."""
+    """The text of the one QR code that zxing-cpp finds. Looking for all kinds of code, it now and then
+    takes a row of modules for a Codabar line, as any reader of such lines may.
+    """
     with Image.open(path) as image:
-        found = zxingcpp.read_barcodes(image.convert("L"))
+        found = zxingcpp.read_barcodes(image.convert("L"), formats=zxingcpp.BarcodeFormat.QRCode)
     return found[0].text if len(found) == 1 else None
 
 
