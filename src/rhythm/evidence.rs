@@ -5,7 +5,7 @@ use super::own::Own;
 use super::parameter::{FLOW_EBB_ODDS, GAP_SPREAD_BY, ODD_GAP_SHARE, PHASES, REST_MS_CEILING};
 
 /// The most missed sucks in a row that a gap within a run can hide.
-const MISSED_MOST: usize = 3;
+pub(super) const MISSED_MOST: usize = 3;
 
 /// A gap within a run, seen by one phase.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -73,7 +73,7 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
     let fitting = (all - odd).max(f64::MIN_POSITIVE);
     let spans = (sucks - odd) / fitting;
     GapFit {
-        ln: own.rate_weight * all.ln(),
+        ln: own.gaps.power * all.ln(),
         sucks: sucks / all,
         square: square / all / (GAP_SPREAD_BY[phase] * GAP_SPREAD_BY[phase]),
         spans: Spans {
@@ -86,7 +86,8 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
 
 /// A gap so many squared deviations away adds nothing that counts.
 const FAR_SQUARED: f64 = 40.0;
-const ROOT_TWO_PI: f64 = 2.506_628_274_631_000_5;
+/// The square root of two pi.
+pub(super) const ROOT_TWO_PI: f64 = 2.506_628_274_631_000_5;
 
 /// How well a suck with so many swallows fits each stage.
 pub(super) fn swallows(own: &Own, swallows: u8) -> Stages {

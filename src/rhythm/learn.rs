@@ -10,11 +10,15 @@
 //!
 //! Longer feeds show more in one round, and take fewer.
 
-use super::block::{Blocks, Room, Table};
+use super::block::Blocks;
 use super::chain::Sleep;
-use super::own::Own;
-use super::parameter::{FLOW, FLUTTER, PHASES, QUICK, READINGS_WEIGHT};
-use super::suck::{Suck, Sucks};
+use super::first_reading::{CUTS, Cut, Dense};
+use super::judge_block::Room;
+use super::own::{Gaps, Own};
+use super::parameter::{
+    PACE_PLAUSIBLE, PACE_SPREADS, RATE_WEIGHT_FIRST, RATE_WEIGHT_PACED, READINGS_WEIGHT,
+};
+use super::suck::Sucks;
 
 /// One reading of a feed: its numbers and its weight, weights adding up to one.
 pub(super) struct Reading {
@@ -42,6 +46,8 @@ struct Effort {
     first: usize,
     /// How many go on.
     kept: usize,
+    /// Whether runs may differ in pace.
+    paces: bool,
     /// What happens to those.
     then: Then,
 }
@@ -63,6 +69,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 0,
         first: 1,
         kept: 1,
+        paces: false,
         then: Then::Rounds(1),
     },
     Effort {
@@ -71,6 +78,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 6,
         first: 2,
         kept: 3,
+        paces: true,
         then: Then::Sleeps(3),
     },
     Effort {
@@ -79,6 +87,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 4,
         first: 2,
         kept: 1,
+        paces: false,
         then: Then::Sleeps(2),
     },
     Effort {
@@ -87,49 +96,11 @@ const EFFORTS: [Effort; 4] = [
         cuts: 1,
         first: 1,
         kept: 1,
+        paces: false,
         then: Then::Rounds(2),
     },
 ];
 
-/// Where a reading calls sucks flutter that are not flow.
-#[derive(Clone, Copy)]
-enum Cut {
-    /// From this share of the feed's time on.
-    From(f64),
-    /// Where rests lie dense.
-    ManyRests,
-    /// From this share of the feed's time on, and all before it is flow, dense or not.
-    FlowUpTo(f64),
-}
-
-/// Who flutters from before this share of the feed on fell asleep early.
-const HALF: f64 = 0.5;
-
-impl Cut {
-    /// When such a feed is taken to flutter at first.
-    const fn sleep(self) -> Sleep {
-        match self {
-            Self::From(from) if from < HALF => Sleep::Early,
-            _ => Sleep::AtTheEnd,
-        }
-    }
-}
-
-/// What is tried, in this order.
-const CUTS: [Cut; 6] = [
-    Cut::From(0.65),
-    Cut::From(2.0),
-    Cut::From(0.25),
-    Cut::From(0.45),
-    Cut::ManyRests,
-    Cut::FlowUpTo(0.65),
-];
-/// So many sucks either side are "around", for swallows and for rests.
-const AROUND: (usize, usize) = (12, 25);
-/// Few and many: these shares of the blocks have less.
-const FEW_MANY: (f64, f64) = (0.1, 0.9);
-/// A reading's own phase is taken for so probable, the others share the rest.
-const TAKEN_FOR: f64 = 0.94;
 /// With no more sucks there is nothing to cut.
 const SUCKS_LEAST: usize = 29;
 /// A reading whose fit is so much worse than the best, as a logarithm, is dropped.
@@ -150,61 +121,33 @@ impl Tried {
     }
 }
 
-/// Around which blocks swallows lie dense, and rests among those around which they do not.
-struct Dense {
-    swallows: Vec<bool>,
-    rests: Vec<bool>,
-}
-
-impl Dense {
-    fn of(blocks: &Blocks, sucks: &[Suck]) -> Self {
-        let swallowing = blocks.swallowing(sucks, AROUND.0);
-        let resting = blocks.resting(AROUND.1);
-        let milk = halfway(swallowing.iter().copied());
-        let swallows: Vec<bool> = swallowing.iter().map(|it| milk < *it).collect();
-        let no_milk = resting.iter().zip(&swallows).filter(|it| !*it.1);
-        let many = halfway(no_milk.map(|it| *it.0));
-        Self {
-            rests: resting.iter().map(|it| many < *it).collect(),
-            swallows,
-        }
-    }
-}
-
-/// Halfway between where they are few and where they are many; above all if they are even.
-fn halfway(values: impl Iterator<Item = f64>) -> f64 {
-    let mut sorted: Vec<f64> = values.collect();
-    sorted.sort_by(f64::total_cmp);
-    let most = sorted.len().saturating_sub(1) as f64;
-    let at = |share: f64| sorted.get((most * share) as usize).copied();
-    match (at(FEW_MANY.0), at(FEW_MANY.1)) {
-        (Some(few), Some(many)) if few < many => f64::midpoint(few, many),
-        _ => f64::MAX,
-    }
-}
-
 struct Learning<'a> {
-    blocks: &'a Blocks,
+    blocks: &'a Blocks<'a>,
     room: Room,
 }
 
 impl Learning<'_> {
     /// Judges every block with these numbers; gives how well they fit.
-    fn judge(&mut self, own: &Own) -> (f64, Table) {
-        let table = self.blocks.table(own);
-        (self.blocks.judge(own, &table, &mut self.room), table)
+    fn judge(&mut self, own: &Own) -> f64 {
+        self.blocks.judge(own, &mut self.room)
+    }
+
+    /// What the feed shows, as last judged with these numbers; and the logarithm of how plausible that is.
+    fn shown(&self, own: &Own, gaps: Gaps) -> (Own, f64) {
+        let sums = self.blocks.sums(own, &self.room.judged);
+        let (mut shown, plausible) = Own::of(&sums, own.sleep);
+        shown.gaps = gaps;
+        (shown, plausible)
     }
 
     /// Takes numbers through so many rounds.
-    fn rounds(&mut self, mut own: Own, rounds: usize, rate_weight: f64) -> Tried {
-        own.rate_weight = rate_weight;
+    fn rounds(&mut self, mut own: Own, rounds: usize, gaps: Gaps) -> Tried {
+        own.gaps = gaps;
         let mut plausible = 0.0;
-        let (mut fit, mut table) = self.judge(&own);
+        let mut fit = self.judge(&own);
         for _ in 0..rounds {
-            let sums = self.blocks.sums(&self.room.phases, &table);
-            (own, plausible) = Own::of(&sums, own.sleep);
-            own.rate_weight = rate_weight;
-            (fit, table) = self.judge(&own);
+            (own, plausible) = self.shown(&own, gaps);
+            fit = self.judge(&own);
         }
         Tried {
             own,
@@ -214,51 +157,50 @@ impl Learning<'_> {
     }
 
     /// What the feed shows with these numbers, read with flutter at each time: one round.
-    fn each_sleep(&mut self, mut own: Own, rate_weight: f64) -> [Tried; Sleep::ALL.len()] {
-        own.rate_weight = rate_weight;
-        let (_, table) = self.judge(&own);
-        let sums = self.blocks.sums(&self.room.phases, &table);
-        let (mut own, plausible) = Own::of(&sums, own.sleep);
-        own.rate_weight = rate_weight;
-        let table = self.blocks.table(&own);
+    fn each_sleep(&mut self, mut own: Own, gaps: Gaps) -> [Tried; Sleep::ALL.len()] {
+        own.gaps = gaps;
+        self.judge(&own);
+        let (own, plausible) = self.shown(&own, gaps);
         Sleep::ALL.map(|sleep| {
             let mut own = own;
             own.sleep = sleep;
             Tried {
                 own,
-                fit: self.blocks.judge(&own, &table, &mut self.room),
+                fit: self.judge(&own),
                 plausible,
             }
         })
     }
 
+    /// How the evidence of gaps is to be taken: with paces of runs that spread as far as fits these
+    /// numbers best, or, where paces are left out, as far as the rate does not wander.
+    fn gaps(&mut self, own: &Own, paces: bool) -> Gaps {
+        if !paces {
+            self.judge(own);
+            return Gaps::even(self.blocks.rate_weight(own, &self.room.judged));
+        }
+        let mut best = (f64::MIN, Gaps::even(RATE_WEIGHT_PACED));
+        let mut plausible = 0.0;
+        for pace_spread in PACE_SPREADS {
+            let gaps = Gaps {
+                power: RATE_WEIGHT_PACED,
+                pace_spread,
+            };
+            let mut own = *own;
+            own.gaps = gaps;
+            let score = self.judge(&own) + plausible;
+            if best.0 < score {
+                best = (score, gaps);
+            }
+            plausible -= PACE_PLAUSIBLE;
+        }
+        best.1
+    }
+
     /// The numbers of a feed cut like this.
-    fn cut(&self, cut: Cut, sucks: &[Suck], dense: &Dense, base: &Own) -> Own {
-        let (Some(first), Some(last)) = (sucks.first(), sucks.last()) else {
-            return *base;
-        };
-        let all_ms = last.at.since_ms(first.at).max(1) as f64;
-        let phases: Vec<[f64; PHASES]> = self
-            .blocks
-            .firsts()
-            .zip(dense.swallows.iter().zip(&dense.rests))
-            .map(|(index, (milk, many_rests))| {
-                let share = sucks[index].at.since_ms(first.at) as f64 / all_ms;
-                let phase = match cut {
-                    Cut::FlowUpTo(to) if to < share => FLUTTER,
-                    Cut::FlowUpTo(_) => FLOW,
-                    _ if *milk => FLOW,
-                    Cut::From(from) if from < share => FLUTTER,
-                    Cut::ManyRests if *many_rests => FLUTTER,
-                    Cut::From(_) | Cut::ManyRests => QUICK,
-                };
-                let mut shares = [(1.0 - TAKEN_FOR) / 2.0; PHASES];
-                shares[phase] = TAKEN_FOR;
-                shares
-            })
-            .collect();
-        let sums = self.blocks.sums(&phases, &self.blocks.table(base));
-        Own::of(&sums, cut.sleep()).0
+    fn cut(&self, cut: Cut, dense: &Dense, base: &Own) -> Own {
+        let judged = cut.judged(self.blocks, dense);
+        Own::of(&self.blocks.sums(base, &judged), cut.sleep()).0
     }
 }
 
@@ -275,11 +217,15 @@ fn best_first(all: &mut [Tried]) {
 }
 
 /// The plausible readings of a feed, the best first; never none.
-pub(super) fn readings(feed: &Sucks, numbers: &Numbers, rest_ms: u64) -> (Vec<Reading>, Blocks) {
-    let sucks = &feed.sucks;
+pub(super) fn readings<'a>(
+    feed: &'a Sucks,
+    numbers: &Numbers,
+    rest_ms: u64,
+) -> (Vec<Reading>, Blocks<'a>) {
+    let sucks = feed.sucks.len();
     let effort = EFFORTS
         .iter()
-        .find(|it| sucks.len() <= it.sucks)
+        .find(|it| sucks <= it.sucks)
         .unwrap_or(&EFFORTS[EFFORTS.len() - 1]);
     let blocks = Blocks::of(feed, rest_ms, effort.block);
     let readings = match numbers {
@@ -287,44 +233,40 @@ pub(super) fn readings(feed: &Sucks, numbers: &Numbers, rest_ms: u64) -> (Vec<Re
             own: *own,
             weight: 1.0,
         }],
-        Numbers::Learnt(starts) => learnt(sucks, starts, &blocks, effort),
+        Numbers::Learnt(starts) => learnt(starts, &blocks, effort),
     };
     (readings, blocks)
 }
 
-fn learnt(sucks: &[Suck], starts: &[Own], blocks: &Blocks, effort: &Effort) -> Vec<Reading> {
+fn learnt(starts: &[Own], blocks: &Blocks<'_>, effort: &Effort) -> Vec<Reading> {
     let base = starts.first().copied().unwrap_or_else(Own::start);
     let mut learning = Learning {
         blocks,
         room: Room::default(),
     };
-    let mut rate_weight = base.rate_weight;
+    let mut gaps = Gaps::even(RATE_WEIGHT_FIRST);
     let mut tried = Vec::new();
     for start in starts {
-        add(
-            &mut tried,
-            learning.rounds(*start, effort.first, rate_weight),
-        );
+        add(&mut tried, learning.rounds(*start, effort.first, gaps));
     }
-    if SUCKS_LEAST < sucks.len() {
-        let dense = Dense::of(blocks, sucks);
+    if SUCKS_LEAST < blocks.sucks.len() {
+        let dense = Dense::of(blocks);
         for cut in CUTS.iter().take(effort.cuts) {
-            let own = learning.cut(*cut, sucks, &dense, &base);
-            add(&mut tried, learning.rounds(own, effort.first, rate_weight));
+            let own = learning.cut(*cut, &dense, &base);
+            add(&mut tried, learning.rounds(own, effort.first, gaps));
         }
     }
     best_first(&mut tried);
     tried.truncate(effort.kept);
     if let Some(Tried { own, .. }) = tried.first() {
-        let (_, table) = learning.judge(own);
-        rate_weight = blocks.rate_weight(own, &learning.room.phases, &table);
+        gaps = learning.gaps(own, effort.paces);
     }
     let mut kept = Vec::new();
     for Tried { own, .. } in tried {
         match effort.then {
-            Then::Rounds(rounds) => add(&mut kept, learning.rounds(own, rounds, rate_weight)),
+            Then::Rounds(rounds) => add(&mut kept, learning.rounds(own, rounds, gaps)),
             Then::Sleeps(_) => {
-                for as_sleep in learning.each_sleep(own, rate_weight) {
+                for as_sleep in learning.each_sleep(own, gaps) {
                     add(&mut kept, as_sleep);
                 }
             }

@@ -11,15 +11,16 @@
 //!    and never if it is not longer than [`REST_MS_FLOOR`]. Missed taps do not split a run.
 //! 3. `own`: how fast this baby sucks, swallows and rests, drawn from the published means towards
 //!    what this feed shows, phase by phase.
-//! 4. `evidence`: how well a suck, its swallow and its gap fit each phase. A swallow counts fully,
-//!    the rate as far as it does not wander: at the breast it differs little. Milk that flows grows
-//!    less until it stops.
+//! 4. `evidence`: how well a suck, its swallow and its gap fit each phase. Milk that flows grows less
+//!    until it stops. Looking back, `series` knows that a hand taps both ends of a gap, and `pace` that
+//!    in some babies each run has a pace of its own; live, the evidence of gaps is taken by half for it.
 //! 5. `chain`: phases last for a while and follow each other in an order: quick sucks first, milk
 //!    flowing for about two minutes at a time, flutter at the end, from early on, or now and then in
 //!    a baby that dozes. `pass` goes forward and back over it.
 //! 6. `live` goes forward only. Looking back, `learn` takes the feed's own numbers from all of it,
-//!    quickly, on `block`s of sucks and in several readings; `smooth` then judges every suck, and tells
-//!    its phase less surely than the model, which is not the baby, is of it.
+//!    quickly, on `block`s of sucks (`judge_block`) and in several readings, begun as in
+//!    `first_reading`; `smooth` then judges every suck (`judge_suck`), and tells its phase less surely
+//!    than the model, which is not the baby, is of it.
 //! 7. `boundary`: where the specialist moved a boundary, her word wins; what was computed is kept
 //!    beside it.
 //! 8. `tile`, `rate` with `cluster`, `doubt`: what is told of it.
@@ -31,13 +32,18 @@ mod cluster;
 mod doubt;
 mod evidence;
 mod file;
+mod first_reading;
 mod json;
+mod judge_block;
+mod judge_suck;
 mod learn;
 mod live;
 mod own;
+mod pace;
 mod parameter;
 mod pass;
 mod rate;
+mod series;
 mod smooth;
 mod student;
 mod suck;
@@ -53,6 +59,7 @@ pub use json::json;
 pub use live::{Rhythm, of, way};
 pub use parameter::{DOUBLED_MS, REST_GAPS, REST_MS_CEILING, REST_MS_FLOOR};
 pub use pass::{Hidden, course, posterior};
+pub use series::{Beat, run_ln};
 pub use student::student_95;
 pub use summary::{
     Computed, Doubt, Interval, Live, Phase, PhaseRates, PhaseSpan, Rate, RestStatistics, Run,
@@ -60,4 +67,4 @@ pub use summary::{
 };
 
 /// The version of the rules that make a [`Summary`]; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "rhythm-10";
+pub const RULE_VERSION: &str = "rhythm-11";

@@ -12,10 +12,10 @@ use super::chain::Sleep;
 use super::evidence::GapFit;
 use super::parameter::{
     GAP_BABY_SPREAD, GAP_MS, GAP_PHASE_SPREAD, GAP_SPREAD, GAP_SPREAD_BY, GAP_SPREAD_BY_WEIGHT,
-    GAP_SPREAD_WEIGHT, MISSED, MISSED_WEIGHT, PHASES, QUICK, RATE_WEIGHT, REST_CHANCE,
-    REST_CHANCE_BABY_SPREAD, REST_CHANCE_PHASE_SPREAD, REST_FOLLOWS, REST_MS, REST_MS_BABY_SPREAD,
-    REST_MS_PHASE_SPREAD, REST_SPREAD, REST_SPREAD_WEIGHT, SWALLOW, SWALLOW_BABY_SPREAD,
-    SWALLOW_PHASE_SPREAD,
+    GAP_SPREAD_WEIGHT, HAND_SHARE, HAND_SHARE_MOST, HAND_SHARE_WEIGHT, MISSED, MISSED_WEIGHT,
+    PHASES, QUICK, RATE_WEIGHT, REST_CHANCE, REST_CHANCE_BABY_SPREAD, REST_CHANCE_PHASE_SPREAD,
+    REST_FOLLOWS, REST_MS, REST_MS_BABY_SPREAD, REST_MS_PHASE_SPREAD, REST_SPREAD,
+    REST_SPREAD_WEIGHT, SWALLOW, SWALLOW_BABY_SPREAD, SWALLOW_PHASE_SPREAD,
 };
 
 /// The numbers of one feed, by sucking phase where they differ.
@@ -25,8 +25,10 @@ pub(super) struct Own {
     pub(super) gap_ms: [f64; PHASES],
     /// Spread of such gaps, relative.
     pub(super) gap_spread: [f64; PHASES],
-    /// How much of the rate's evidence is taken: see [`RATE_WEIGHT`].
-    pub(super) rate_weight: f64,
+    /// The share of their variance that is the hand's and not the jaw's, 0 to 1.
+    pub(super) hand_share: f64,
+    /// How the evidence of gaps is taken.
+    pub(super) gaps: Gaps,
     /// Share of sucks not tapped.
     pub(super) missed: f64,
     /// Share of sucks with a swallow noticed.
@@ -39,6 +41,26 @@ pub(super) struct Own {
     pub(super) rest_spread: f64,
     /// When the baby flutters, as this reading has it.
     pub(super) sleep: Sleep,
+}
+
+/// How the evidence of gaps is taken: chosen for a whole feed, not learnt suck by suck.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Gaps {
+    /// The power to which it is taken: see [`RATE_WEIGHT`].
+    pub(super) power: f64,
+    /// How far the paces of runs spread, one standard deviation of the logarithm; at zero, all runs have
+    /// the same.
+    pub(super) pace_spread: f64,
+}
+
+impl Gaps {
+    /// To such a power, where all runs have the same pace.
+    pub(super) const fn even(power: f64) -> Self {
+        Self {
+            power,
+            pace_spread: 0.0,
+        }
+    }
 }
 
 /// What a feed has shown, each suck shared out over the phases by their probability.
@@ -54,6 +76,10 @@ pub(super) struct Sums {
     pub(super) gap_ms: [f64; PHASES],
     /// Squares of their departures from the mean, relative, as if all phases spread alike.
     pub(super) squares: [f64; PHASES],
+    /// Products of the relative departures of gaps that follow each other, and their squares.
+    pub(super) neighbours: f64,
+    /// See [`Self::neighbours`].
+    pub(super) neighbours_squares: f64,
     /// Sucks missed within gaps, all phases.
     pub(super) missed: f64,
     /// Sucks that were followed by another suck, rest or not.
@@ -211,7 +237,8 @@ impl Own {
         let own = Self {
             gap_ms: gap_ln.map(f64::exp),
             gap_spread: sums.gap_spread(gap_variance),
-            rate_weight: RATE_WEIGHT,
+            hand_share: sums.hand_share(gap_variance),
+            gaps: Gaps::even(RATE_WEIGHT),
             missed: ((MISSED * MISSED_WEIGHT + sums.missed) / (MISSED_WEIGHT + gaps + sums.missed))
                 .clamp(0.002, 0.4),
             swallow: swallow.map(share),
@@ -261,6 +288,12 @@ impl Sums {
         }
     }
 
+    /// Takes two gaps of a run that follow each other, by their departures from the mean, relative.
+    pub(super) fn add_neighbours(&mut self, departure: f64, next: f64) {
+        self.neighbours += departure * next;
+        self.neighbours_squares += next * next;
+    }
+
     /// Takes sucks of these phases that were followed by another without a rest.
     pub(super) fn add_followed(&mut self, before: &[f64; PHASES]) {
         for (followed, share) in self.followed.iter_mut().zip(before) {
@@ -287,6 +320,14 @@ impl Sums {
             let against = shown / (GAP_SPREAD_BY_WEIGHT + self.gaps[phase]);
             common * GAP_SPREAD_BY[phase] * against.sqrt()
         })
+    }
+
+    /// The hand's share of gaps of such a variance: a tap of its own departs from both gaps about it, the
+    /// other way round, so that neighbours are correlated by minus half that share.
+    fn hand_share(&self, variance: f64) -> f64 {
+        let start = HAND_SHARE_WEIGHT * variance;
+        let shown = 2.0 * (0.5 * HAND_SHARE * start - self.neighbours);
+        (shown / (start + self.neighbours_squares)).clamp(0.0, HAND_SHARE_MOST)
     }
 
     /// The variance of the logarithms of rests about their phase's mean.

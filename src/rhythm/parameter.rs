@@ -55,9 +55,26 @@ pub(super) const GAP_SPREAD_BY: [f64; PHASES] = [1.0, 1.0, 1.25];
 pub(super) const GAP_SPREAD_BY_WEIGHT: f64 = 1_000.0;
 /// How many gaps the feed's own spread is worth to start from.
 pub(super) const GAP_SPREAD_WEIGHT: f64 = 20.0;
-/// How much of the rate's evidence is taken, until a feed has shown how far its rate wanders: gaps
-/// then repeat each other's evidence.
+/// Live, how much of the rate's evidence is taken: gaps of a run that has a pace of its own repeat each
+/// other's. Common practice.
 pub(super) const RATE_WEIGHT: f64 = 0.45;
+/// Looking back, the same while it is not known how far the paces of runs spread, and after that: nearly
+/// all, as the model is not the baby. Common practice.
+pub(super) const RATE_WEIGHT_FIRST: f64 = 0.7;
+/// See [`RATE_WEIGHT_FIRST`].
+pub(super) const RATE_WEIGHT_PACED: f64 = 0.9;
+/// How far the paces of runs may spread, one standard deviation of the logarithm: not at all in some
+/// babies, as far as a phase's rate differs from another's in others. No published figure; common practice.
+pub(super) const PACE_SPREADS: [f64; 5] = [0.0, 0.025, 0.05, 0.08, 0.12];
+/// How much less plausible each of these is than the one before, as a logarithm. Common practice.
+pub(super) const PACE_PLAUSIBLE: f64 = 1.0;
+/// The share of the variance of gaps that is the hand's: 30 to 60 ms a tap (Repp 2005, from memory) are
+/// 0.3 to 0.8 of it, where the jaw departs by 6 to 10 % (common practice).
+pub(super) const HAND_SHARE: f64 = 0.5;
+/// How many gaps that is worth.
+pub(super) const HAND_SHARE_WEIGHT: f64 = 28.0;
+/// No more than this is the hand's.
+pub(super) const HAND_SHARE_MOST: f64 = 0.95;
 /// A gap that fits nothing: its share, spread evenly up to [`REST_MS_CEILING`].
 pub(super) const ODD_GAP_SHARE: f64 = 0.01;
 

@@ -117,4 +117,11 @@ impl Before {
             Self::Gap(ms) | Self::Unseen(ms) | Self::Off(ms) => Some(ms),
         }
     }
+    /// Milliseconds of a gap within a run: one that is watched and no rest.
+    pub(super) const fn within(self, rest_ms: u64) -> Option<u64> {
+        match self {
+            Self::Gap(ms) if ms <= rest_ms => Some(ms),
+            _ => None,
+        }
+    }
 }

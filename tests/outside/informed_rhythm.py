@@ -25,7 +25,7 @@ from hmmlearn.hmm import CategoricalHMM
 import wrong_sucks
 
 # The most that the rhythm may have wrong, over what the informed model has.
-AT_MOST = 1.6
+AT_MOST = 1.5
 PHASES = ["quick", "flow", "flutter"]
 # Classes of gaps, by their ends in milliseconds; one more is a gap that nobody watched.
 ENDS_MS = np.concatenate([np.arange(100, 3_000, 30), np.geomspace(3_000, 600_000, 40)])

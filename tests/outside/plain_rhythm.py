@@ -21,7 +21,7 @@ import numpy as np
 import plain_feeds as plain
 import wrong_sucks
 
-AT_MOST = 3.0
+AT_MOST = 2.8
 # Gaps are told apart by this much, in seconds, up to so many steps.
 STEP_S, STEPS = 0.01, 8_192
 # Phases pass in steps of this much.

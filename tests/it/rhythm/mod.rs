@@ -1,6 +1,7 @@
 //! Tests of the room `rhythm`.
 
 mod always;
+mod beat;
 mod boundaries;
 mod edges;
 mod files;
