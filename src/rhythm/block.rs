@@ -161,7 +161,7 @@ impl<'a> Blocks<'a> {
                 let first = if block.goes_on { before[phase] } else { 0.0 };
                 sums.followed[phase] += first + within * phases[phase];
             }
-            let phase = super::live::most(phases);
+            let phase = super::label::most(phases);
             let pace = (-pace_ln).exp();
             for suck in &self.sucks[range] {
                 let Some(ms) = suck.before.within(self.rest_ms) else {
@@ -200,7 +200,7 @@ impl<'a> Blocks<'a> {
         let (mut sum, mut squares, mut count) = (0.0, 0.0, 0);
         let mut last = QUICK;
         for (block, Judged { phases, .. }) in self.blocks.iter().zip(judged) {
-            let phase = super::live::most(phases);
+            let phase = super::label::most(phases);
             if !block.goes_on || phase != last || WANDER_GAPS <= count {
                 if WANDER_GAPS_LEAST <= count {
                     summed += sum * sum;

@@ -17,7 +17,7 @@
 //! 5. `chain`: phases last for a while and follow each other in an order: quick sucks first, milk
 //!    flowing for about two minutes at a time, flutter at the end, from early on, or now and then in
 //!    a baby that dozes. `pass` goes forward and back over it.
-//! 6. `live` goes forward only. Looking back, `learn` takes the feed's own numbers from all of it,
+//! 6. `now` goes forward only. Looking back, `learn` takes the feed's own numbers from all of it,
 //!    quickly, on `block`s of sucks (`judge_block`) and in several readings, begun as in
 //!    `first_reading`; `smooth` then judges every suck (`judge_suck`), and tells its phase less surely
 //!    than the model, which is not the baby, is of it.
@@ -36,13 +36,16 @@ mod first_reading;
 mod json;
 mod judge_block;
 mod judge_suck;
+mod label;
 mod learn;
 mod live;
+mod now;
 mod own;
 mod pace;
 mod parameter;
 mod pass;
 mod rate;
+mod ring;
 mod series;
 mod smooth;
 mod student;

@@ -1,4 +1,5 @@
-//! Every number that the model stands on, with unit and source. No arithmetic.
+//! Every number that the model stands on, with unit and source, but one: that runs and rests count one and
+//! a half times is `evidence`'s, as a root. No arithmetic.
 //!
 //! They are where a feed starts from; `own` moves the rates, the swallowing, the misses, the runs
 //! and the rests towards what the feed itself shows.
@@ -17,6 +18,10 @@ pub(super) const PHASES: usize = 3;
 /// a hand follows a beat down to about 100 to 120 ms (Repp 2005, Psychon Bull Rev 12:969, from
 /// memory); the value between is common practice.
 pub const DOUBLED_MS: u64 = 150;
+
+/// A swallow alone belongs to the suck before it if it comes no later than this, in milliseconds.
+/// Common practice.
+pub(super) const SWALLOW_LATE_MS: u64 = 1_500;
 
 /// A rest is a gap of more than so many of the feed's usual gaps. A gap of two missed taps is
 /// three usual gaps, and stays in its run; common practice.

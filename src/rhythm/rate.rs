@@ -18,7 +18,7 @@
 use std::ops::Range;
 
 use super::cluster::{Ratio, alike, interval, ratio};
-use super::live::phase as phase_of;
+use super::label::phase as phase_of;
 use super::own::Own;
 use super::parameter::{GAP_SPREAD, PHASES};
 use super::smooth::Smoothed;

@@ -8,8 +8,8 @@
 
 use super::evidence::{self, Spans};
 use super::judge_suck::{CLASSES, Looking, class_of, middle_ms};
+use super::label::{index, most, phase};
 use super::learn::{self, Numbers, Reading};
-use super::live::{index, most, phase};
 use super::own::Own;
 use super::parameter::{PHASES, SURE};
 use super::pass;

@@ -1,7 +1,7 @@
 //! Taps to sucks, for looking back: doubled taps join the suck they double, and swallows alone the
 //! suck before them. Knows nothing of phases.
 
-use super::live::SWALLOW_LATE_MS;
+use super::parameter::SWALLOW_LATE_MS;
 use super::watch::{Before, Seen, Watch};
 use crate::record::{At, Tap, TapWhat};
 

@@ -8,7 +8,7 @@
 //!   at from its first suck to its last.
 
 use super::evidence;
-use super::live::index as phase_index;
+use super::label::index as phase_index;
 use super::smooth::Smoothed;
 use super::suck::Sucks;
 use super::summary::{Phase, PhaseSpan, RestStatistics, Run, RunStatistics, Summary, TotalsMs};
