@@ -13,7 +13,7 @@ pub fn title(pair: &Pair) -> String {
     format!("{} · {}", pair.bed.as_str(), pair.initials.as_str())
 }
 
-/// "day 3, 76 h".
+/// "3 days, 76 h".
 pub fn age(words: &Words, age: Option<Age>) -> String {
     age.map_or_else(
         || words.say("frame-not-known"),

@@ -78,7 +78,10 @@ finding-mother-danger-other-reason = Eine neuere Version hat ein Warnzeichen not
 ## Weight.
 
 finding-weight-below-line = Gewicht unter der Linie von -2,5 SDS
-finding-weight-below-line-reason = { $loss } des Geburtsgewichts verloren; an Tag { $day } liegt die Linie bei { $line }. Nur sehr wenige gesunde gestillte Kinder verlieren mehr.
+finding-weight-below-line-reason = { $loss } des Geburtsgewichts verloren; im Alter von { $day ->
+        [one] { $day } Tag
+       *[other] { $day } Tagen
+    } liegt die Linie bei { $line }. Nur sehr wenige gesunde gestillte Kinder verlieren mehr.
 finding-weight-loss-second-week = In der zweiten Woche noch mehr als ein Zehntel verloren
 finding-weight-loss-second-week-reason = { $loss } des Geburtsgewichts verloren im Alter von { $age }; mehr als { $limit } in der zweiten Woche ist ein Grund zur Überweisung.
 finding-weight-loss-medical = Sehr großer Gewichtsverlust
@@ -123,19 +126,19 @@ finding-output-no-wet-reason = Keine seit { $hours } oder länger im Alter von {
 finding-output-wet-gap = Letzte nasse Windel lange her
 finding-output-wet-gap-reason = { $hours }; ab { $limit } ist zu handeln.
 finding-output-few-wet = Wenige nasse Windeln
-finding-output-few-wet-reason = { $count } in 24 Stunden; mindestens { $least } erwartet an Tag { $day }.
+finding-output-few-wet-reason = { $count } in 24 Stunden; mindestens { $least } erwartet am { $day }. Lebenstag.
 finding-output-no-dirty = Keine volle Windel
-finding-output-no-dirty-reason = Keine in 24 Stunden; mindestens { $least } erwartet an Tag { $day }. Gab es seit der Geburt keine, noch heute anrufen.
+finding-output-no-dirty-reason = Keine in 24 Stunden; mindestens { $least } erwartet am { $day }. Lebenstag. Gab es seit der Geburt keine, noch heute anrufen.
 finding-output-few-dirty = Wenige volle Windeln
-finding-output-few-dirty-reason = { $count } in 24 Stunden; mindestens { $least } erwartet an Tag { $day }. Die Hälfte der gestillten Kinder hat an Tag vier vier oder mehr.
+finding-output-few-dirty-reason = { $count } in 24 Stunden; mindestens { $least } erwartet am { $day }. Lebenstag. Die Hälfte der gestillten Kinder hat an Tag vier vier oder mehr.
 finding-output-black-late = Stuhl noch schwarz
-finding-output-black-late-reason = An Tag { $day }. Dann ist er meist gelb; so später schwarzer Stuhl geht mit wenig Milch einher.
+finding-output-black-late-reason = Am { $day }. Lebenstag. Dann ist er meist gelb; so später schwarzer Stuhl geht mit wenig Milch einher.
 finding-output-urates = Rosa oder ziegelrote Verfärbung
 finding-output-urates-reason = Gesehen im Alter von { $age }. Nach den ersten zwei Tagen kann das zu wenig Milch bedeuten.
 finding-output-colour-behind = Stuhlfarbe hinter dem Tag zurück
-finding-output-colour-behind-reason = An Tag { $day } ist sie meist schon weiter.
+finding-output-colour-behind-reason = Am { $day }. Lebenstag ist sie meist schon weiter.
 finding-output-as-expected = Windeln wie erwartet
-finding-output-as-expected-reason = { $wet } nasse und { $dirty } volle in 24 Stunden an Tag { $day }, und die Farbe passt.
+finding-output-as-expected-reason = { $wet } nasse und { $dirty } volle in 24 Stunden am { $day }. Lebenstag, und die Farbe passt.
 
 ## Feeds.
 

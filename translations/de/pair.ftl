@@ -17,12 +17,17 @@ pair-way = Geburtsweg
 pair-sex = Kind
 pair-reasons = Warum gerufen
 pair-risks = Zu bedenken
-pair-days-hours = Tag { $days }, { $hours } h
+# Ein Alter zählt ganze Tage, 0 in den ersten 24 Stunden; ein Lebenstag zählt ab 1.
+pair-days-hours =
+    { $days ->
+        [one] { $days } Tag, { $hours } h
+       *[other] { $days } Tage, { $hours } h
+    }
 pair-weeks-days = { $weeks } Wochen + { $days }
 pair-grams = { $grams } g
 pair-centile = WHO-Perzentile { $centile }, z { $z }
 pair-no-weight = Noch kein Gewicht
-pair-expected = Erwartet an Tag { $day }: mindestens { $wet } nasse, mindestens { $dirty } mit Stuhl
+pair-expected = Erwartet am { $day }. Lebenstag: mindestens { $wet } nasse, mindestens { $dirty } mit Stuhl
 pair-visit = { $date }, { $by }
 pair-visit-open = offen
 pair-visit-signed = unterschrieben, wartet auf Quittung
@@ -51,12 +56,20 @@ pair-chart-weights = Gewogen: Veränderung zum Geburtsgewicht nach Lebenstag. Ho
 pair-chart-medians = Veröffentlichter Median der Abnahme, { $way } (Flaherman 2015)
 pair-chart-line = −2,5 SDS der Gewichtsänderung (van Dommelen 2007): darunter ärztlich ansehen
 pair-chart-least = Mindestens erwartet in diesem Alter (britische Checklisten)
-pair-chart-day = Tag { $day }
+pair-chart-day =
+    { $day ->
+        [one] { $day } Tag
+       *[other] { $day } Tage
+    }
 # { $wet }, { $dirty }, { $feeds } Zahlen, oder ein Strich, wo nicht gefragt wurde.
 pair-day = { $wet } nass, { $dirty } voll, { $feeds } Mahlzeiten
 pair-median = Veröffentlichter Median der Abnahme
 pair-median-at = mit { $hours } h
-pair-line = −2,5-SDS-Linie, Tag { $day }
+pair-line =
+    { $day ->
+        [one] −2,5-SDS-Linie mit { $day } Tag
+       *[other] −2,5-SDS-Linie mit { $day } Tagen
+    }
 pair-line-below = Das Gewicht liegt darunter.
 pair-line-above = Das Gewicht liegt nicht darunter.
 pair-gain = Zunahme am Tag

@@ -78,7 +78,10 @@ finding-mother-danger-other-reason = A newer version recorded a danger sign. Rea
 ## Weight.
 
 finding-weight-below-line = Weight below the -2.5 SDS line
-finding-weight-below-line-reason = { $loss } of the birth weight lost; on day { $day } the line is at { $line }. Very few healthy breastfed babies lose more.
+finding-weight-below-line-reason = { $loss } of the birth weight lost; at an age of { $day ->
+        [one] { $day } day
+       *[other] { $day } days
+    } the line is at { $line }. Very few healthy breastfed babies lose more.
 finding-weight-loss-second-week = More than a tenth still lost in the second week
 finding-weight-loss-second-week-reason = { $loss } of the birth weight lost at { $age } of age; more than { $limit } in the second week is a reason for referral.
 finding-weight-loss-medical = Very large weight loss
@@ -123,19 +126,19 @@ finding-output-no-wet-reason = None for { $hours } or more at { $age } of age. T
 finding-output-wet-gap = Long since the last wet nappy
 finding-output-wet-gap-reason = { $hours }; from { $limit } on it is to be acted on.
 finding-output-few-wet = Few wet nappies
-finding-output-few-wet-reason = { $count } in 24 hours; at least { $least } expected on day { $day }.
+finding-output-few-wet-reason = { $count } in 24 hours; at least { $least } expected on day { $day } of life.
 finding-output-no-dirty = No dirty nappy
-finding-output-no-dirty-reason = None in 24 hours; at least { $least } expected on day { $day }. If there was none since birth, call today.
+finding-output-no-dirty-reason = None in 24 hours; at least { $least } expected on day { $day } of life. If there was none since birth, call today.
 finding-output-few-dirty = Few dirty nappies
-finding-output-few-dirty-reason = { $count } in 24 hours; at least { $least } expected on day { $day }. Half of all breastfed babies have four or more on day four.
+finding-output-few-dirty-reason = { $count } in 24 hours; at least { $least } expected on day { $day } of life. Half of all breastfed babies have four or more on day four.
 finding-output-black-late = Stool still black
-finding-output-black-late-reason = On day { $day }. By then it is usually yellow; black stool so late goes with little milk.
+finding-output-black-late-reason = On day { $day } of life. By then it is usually yellow; black stool so late goes with little milk.
 finding-output-urates = Pink or brick-red staining
 finding-output-urates-reason = Seen at { $age } of age. After the first two days it may mean too little milk.
 finding-output-colour-behind = Stool colour behind its day
-finding-output-colour-behind-reason = On day { $day } it is usually further on.
+finding-output-colour-behind-reason = On day { $day } of life it is usually further on.
 finding-output-as-expected = Nappies as expected
-finding-output-as-expected-reason = { $wet } wet and { $dirty } dirty in 24 hours on day { $day }, and the colour fits.
+finding-output-as-expected-reason = { $wet } wet and { $dirty } dirty in 24 hours on day { $day } of life, and the colour fits.
 
 ## Feeds.
 

@@ -17,12 +17,17 @@ pair-way = Way of birth
 pair-sex = Baby
 pair-reasons = Why called
 pair-risks = To keep in mind
-pair-days-hours = day { $days }, { $hours } h
+# An age in whole days, 0 through the first 24 hours; a day of life is counted from 1.
+pair-days-hours =
+    { $days ->
+        [one] { $days } day, { $hours } h
+       *[other] { $days } days, { $hours } h
+    }
 pair-weeks-days = { $weeks } weeks + { $days }
 pair-grams = { $grams } g
 pair-centile = WHO centile { $centile }, z { $z }
 pair-no-weight = No weight yet
-pair-expected = Expected on day { $day }: { $wet } wet or more, { $dirty } dirty or more
+pair-expected = Expected on day { $day } of life: { $wet } wet or more, { $dirty } dirty or more
 pair-visit = { $date }, { $by }
 pair-visit-open = open
 pair-visit-signed = signed, waiting for a receipt
@@ -52,12 +57,20 @@ pair-chart-weights = Weighed: change from birth weight by day of age. Hollow: in
 pair-chart-medians = Published median loss, { $way } (Flaherman 2015)
 pair-chart-line = −2.5 SDS of weight change (van Dommelen 2007): below it, have a doctor look
 pair-chart-least = Least expected at that age (UK checklists)
-pair-chart-day = day { $day }
+pair-chart-day =
+    { $day ->
+        [one] { $day } day
+       *[other] { $day } days
+    }
 # { $wet }, { $dirty }, { $feeds } counts, or a dash where it was not asked.
 pair-day = { $wet } wet, { $dirty } dirty, { $feeds } feeds
 pair-median = Published median loss
 pair-median-at = at { $hours } h
-pair-line = −2.5 SDS line, day { $day }
+pair-line =
+    { $day ->
+        [one] −2.5 SDS line at { $day } day
+       *[other] −2.5 SDS line at { $day } days
+    }
 pair-line-below = The weight lies below it.
 pair-line-above = The weight does not lie below it.
 pair-gain = Gain a day
