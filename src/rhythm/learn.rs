@@ -46,10 +46,31 @@ struct Effort {
     first: usize,
     /// How many go on.
     kept: usize,
-    /// Whether runs may differ in pace.
-    paces: bool,
+    /// How the evidence of gaps is taken.
+    gaps: GapEffort,
     /// What happens to those.
     then: Then,
+}
+
+/// How the evidence of gaps is taken.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum GapEffort {
+    /// Each gap for itself.
+    Each,
+    /// With those before it in its run.
+    Series,
+    /// So too, and runs may differ in pace.
+    Paces,
+}
+
+impl GapEffort {
+    /// Taken to such a power, where all runs have the same pace.
+    const fn to(self, power: f64) -> Gaps {
+        match self {
+            Self::Each => Gaps::each(power),
+            Self::Series | Self::Paces => Gaps::even(power),
+        }
+    }
 }
 
 /// How readings that were tried go on.
@@ -69,7 +90,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 0,
         first: 1,
         kept: 1,
-        paces: false,
+        gaps: GapEffort::Series,
         then: Then::Rounds(1),
     },
     Effort {
@@ -78,7 +99,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 6,
         first: 2,
         kept: 3,
-        paces: true,
+        gaps: GapEffort::Paces,
         then: Then::Sleeps(3),
     },
     Effort {
@@ -87,7 +108,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 4,
         first: 2,
         kept: 1,
-        paces: false,
+        gaps: GapEffort::Series,
         then: Then::Sleeps(2),
     },
     Effort {
@@ -96,7 +117,7 @@ const EFFORTS: [Effort; 4] = [
         cuts: 1,
         first: 1,
         kept: 1,
-        paces: false,
+        gaps: GapEffort::Each,
         then: Then::Rounds(2),
     },
 ];
@@ -174,18 +195,16 @@ impl Learning<'_> {
 
     /// How the evidence of gaps is to be taken: with paces of runs that spread as far as fits these
     /// numbers best, or, where paces are left out, as far as the rate does not wander.
-    fn gaps(&mut self, own: &Own, paces: bool) -> Gaps {
-        if !paces {
+    fn gaps(&mut self, own: &Own, effort: GapEffort) -> Gaps {
+        if effort != GapEffort::Paces {
             self.judge(own);
-            return Gaps::even(self.blocks.rate_weight(own, &self.room.judged));
+            return effort.to(self.blocks.rate_weight(own, &self.room.judged));
         }
         let mut best = (f64::MIN, Gaps::even(RATE_WEIGHT_PACED));
         let mut plausible = 0.0;
         for pace_spread in PACE_SPREADS {
-            let gaps = Gaps {
-                power: RATE_WEIGHT_PACED,
-                pace_spread,
-            };
+            let mut gaps = Gaps::even(RATE_WEIGHT_PACED);
+            gaps.pace_spread = pace_spread;
             let mut own = *own;
             own.gaps = gaps;
             let score = self.judge(&own) + plausible;
@@ -244,7 +263,7 @@ fn learnt(starts: &[Own], blocks: &Blocks<'_>, effort: &Effort) -> Vec<Reading> 
         blocks,
         room: Room::default(),
     };
-    let mut gaps = Gaps::even(RATE_WEIGHT_FIRST);
+    let mut gaps = effort.gaps.to(RATE_WEIGHT_FIRST);
     let mut tried = Vec::new();
     for start in starts {
         add(&mut tried, learning.rounds(*start, effort.first, gaps));
@@ -259,7 +278,7 @@ fn learnt(starts: &[Own], blocks: &Blocks<'_>, effort: &Effort) -> Vec<Reading> 
     best_first(&mut tried);
     tried.truncate(effort.kept);
     if let Some(Tried { own, .. }) = tried.first() {
-        gaps = learning.gaps(own, effort.paces);
+        gaps = learning.gaps(own, effort.gaps);
     }
     let mut kept = Vec::new();
     for Tried { own, .. } in tried {

@@ -13,7 +13,8 @@
 //!    what this feed shows, phase by phase.
 //! 4. `evidence`: how well a suck, its swallow and its gap fit each phase. Milk that flows grows less
 //!    until it stops. Looking back, `series` knows that a hand taps both ends of a gap, and `pace` that
-//!    in some babies each run has a pace of its own; live, the evidence of gaps is taken by half for it.
+//!    in some babies each run has a pace of its own; live and in long feeds, the evidence of gaps is
+//!    taken by less for it.
 //! 5. `chain`: phases last for a while and follow each other in an order: quick sucks first, milk
 //!    flowing for about two minutes at a time, flutter at the end, from early on, or now and then in
 //!    a baby that dozes. `pass` goes forward and back over it.

@@ -51,6 +51,8 @@ pub(super) struct Gaps {
     /// How far the paces of runs spread, one standard deviation of the logarithm; at zero, all runs have
     /// the same.
     pub(super) pace_spread: f64,
+    /// Whether a tap is known to depart from both gaps about it.
+    pub(super) hand: bool,
 }
 
 impl Gaps {
@@ -59,6 +61,15 @@ impl Gaps {
         Self {
             power,
             pace_spread: 0.0,
+            hand: true,
+        }
+    }
+
+    /// To such a power, each gap for itself: quicker, for long feeds.
+    pub(super) const fn each(power: f64) -> Self {
+        Self {
+            hand: false,
+            ..Self::even(power)
         }
     }
 }

@@ -8,6 +8,7 @@
 //! as sure as it gets, so that what a gap costs is worked out once.
 
 use super::evidence::{MISSED_MOST, ROOT_TWO_PI};
+use super::judge_suck::{CLASSES, class_of, middle_ms};
 use super::own::Own;
 use super::parameter::{ODD_GAP_SHARE, PHASES, REST_MS_CEILING};
 use super::suck::Suck;
@@ -165,6 +166,8 @@ impl Series {
 /// The gaps of runs as every phase sees them, at some paces.
 pub(super) struct AllSeries<const PACES: usize> {
     series: [Series; PACES],
+    /// Where each gap stands for itself: what is known of each class of gaps.
+    known: Option<Vec<Option<[Phases; PACES]>>>,
     /// How many gaps the run has had, as far as that matters.
     step: usize,
     power: f64,
@@ -181,11 +184,12 @@ impl<const PACES: usize> AllSeries<PACES> {
                     Beat {
                         gap_ms,
                         spread_ms: own.gap_spread[phase] * gap_ms,
-                        hand_share: own.hand_share,
+                        hand_share: if own.gaps.hand { own.hand_share } else { 0.0 },
                         missed: own.missed,
                     }
                 }))
             }),
+            known: (!own.gaps.hand).then(|| vec![None; CLASSES]),
             step: 0,
             power: own.gaps.power,
             rest_ms,
@@ -203,6 +207,13 @@ impl<const PACES: usize> AllSeries<PACES> {
             }
             return None;
         };
+        if let Some(known) = &mut self.known {
+            let class = class_of(gap_ms);
+            return Some(*known[class].get_or_insert_with(|| {
+                let each = self.series.each_mut();
+                each.map(|it| it.next(0, middle_ms(class)).map(|it| self.power * it))
+            }));
+        }
         let mut all = [[0.0; PHASES]; PACES];
         for (ln, series) in all.iter_mut().zip(&mut self.series) {
             *ln = series
