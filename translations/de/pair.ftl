@@ -51,7 +51,7 @@ pair-trouble-gestation = Bitte als 39+4 schreiben, von 22+0 bis 44+6. Leer lasse
 pair-drawn = Gezeichnet
 pair-table = In Zahlen
 pair-no-chart = Ohne Geburtsgewicht gibt es keine Veränderung zu zeichnen. Die Zahlen stehen in der Tabelle.
-pair-chart-weights = Gewogen: Veränderung zum Geburtsgewicht nach Lebenstag. Hohl: bekleidet
+pair-chart-weights = Gewogen: Veränderung zum Geburtsgewicht nach Alter in Tagen. Hohl: bekleidet
 # { $way } die Art der Geburt.
 pair-chart-medians = Veröffentlichter Median der Abnahme, { $way } (Flaherman 2015)
 pair-chart-line = −2,5 SDS der Gewichtsänderung (van Dommelen 2007): darunter ärztlich ansehen
