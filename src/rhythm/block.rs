@@ -4,19 +4,17 @@
 
 use super::chain::{self, STAGES, Sleep, Stages, Steps};
 use super::evidence;
-use super::judge_block::Judged;
+use super::gap_class::GapClass;
 use super::own::{Own, Sums};
 use super::parameter::{
     FLUTTER_FEED_MS_LEAST, FLUTTER_PARTS, GAP_SPREAD, PHASES, QUICK, RATE_WEIGHT_PACED,
-    REST_MS_CEILING,
 };
 use super::suck::{Suck, Sucks};
 use super::watch::Before;
 use crate::record::At;
 
-/// Width of a class of gaps, in milliseconds.
-const CLASS_MS: f64 = 20.0;
-const CLASSES: usize = (REST_MS_CEILING as f64 / CLASS_MS) as usize + 1;
+/// As fine as a gap is told when a feed's numbers are learnt.
+type Coarse = GapClass<20>;
 
 /// The parts of a feed, from which on flutter sets in more readily.
 pub(super) struct Parts {
@@ -87,17 +85,21 @@ impl Block {
     }
 }
 
+/// A block as judged.
+#[derive(Debug, Clone, Copy, Default)]
+pub(super) struct Judged {
+    /// The probability of each phase.
+    pub(super) phases: [f64; PHASES],
+    /// The pace of its run, expected, as a logarithm.
+    pub(super) pace_ln: f64,
+}
+
 /// A feed in blocks.
 pub(super) struct Blocks<'a> {
     pub(super) sucks: &'a [Suck],
     pub(super) blocks: Vec<Block>,
     pub(super) parts: Parts,
     pub(super) rest_ms: u64,
-}
-
-/// The middle of a class of gaps, in milliseconds.
-fn middle_ms(class: usize) -> f64 {
-    (class as f64 + 0.5) * CLASS_MS
 }
 
 impl<'a> Blocks<'a> {
@@ -143,7 +145,7 @@ impl<'a> Blocks<'a> {
     /// What the feed shows, with every block shared out over the phases as judged with these numbers.
     pub(super) fn sums(&self, own: &Own, judged: &[Judged]) -> Sums {
         let mut sums = Sums::default();
-        let mut of_class = vec![[0.0; PHASES]; CLASSES];
+        let mut of_class = vec![[0.0; PHASES]; Coarse::COUNT];
         let mut before = [0.0; PHASES];
         let mut last_departure = None;
         for (block, Judged { phases, pace_ln }) in self.blocks.iter().zip(judged) {
@@ -169,8 +171,7 @@ impl<'a> Blocks<'a> {
                     continue;
                 };
                 let at_own_pace_ms = ms as f64 * pace;
-                let class = ((at_own_pace_ms / CLASS_MS) as usize).min(CLASSES - 1);
-                for (sum, share) in of_class[class].iter_mut().zip(phases) {
+                for (sum, share) in of_class[Coarse::of(at_own_pace_ms)].iter_mut().zip(phases) {
                     *sum += share;
                 }
                 let departure = at_own_pace_ms / own.gap_ms[phase] - 1.0;
@@ -184,7 +185,7 @@ impl<'a> Blocks<'a> {
         }
         for (class, shares) in of_class.iter().enumerate() {
             if *shares != [0.0; PHASES] {
-                let gap_ms = middle_ms(class);
+                let gap_ms = Coarse::middle_ms(class);
                 let fits = std::array::from_fn(|phase| evidence::gap(own, phase, gap_ms));
                 sums.add_gaps(shares, gap_ms, &fits);
             }

@@ -85,7 +85,7 @@ pub(super) fn gap(own: &Own, phase: usize, gap_ms: f64) -> GapFit {
 }
 
 /// A gap so many squared deviations away adds nothing that counts.
-const FAR_SQUARED: f64 = 40.0;
+pub(super) const FAR_SQUARED: f64 = 40.0;
 /// The square root of two pi.
 pub(super) const ROOT_TWO_PI: f64 = 2.506_628_274_631_000_5;
 

@@ -2,9 +2,8 @@
 //! from some share of the feed on or where rests do. Crude, to begin learning from; knows nothing of
 //! how well that fits.
 
-use super::block::Blocks;
+use super::block::{Blocks, Judged};
 use super::chain::Sleep;
-use super::judge_block::Judged;
 use super::parameter::{FLOW, FLUTTER, PHASES, QUICK};
 
 /// Where a reading calls sucks flutter that are not flow.
@@ -29,6 +28,7 @@ impl Cut {
             _ => Sleep::AtTheEnd,
         }
     }
+
     /// The blocks of a feed cut like this, each nearly all of one phase.
     pub(super) fn judged(self, blocks: &Blocks<'_>, dense: &Dense) -> Vec<Judged> {
         let (Some(first), Some(last)) = (blocks.sucks.first(), blocks.sucks.last()) else {

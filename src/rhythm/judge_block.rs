@@ -1,7 +1,7 @@
 //! How the blocks of a feed fit the phases, given the feed's numbers: each block judged by all of them,
 //! and the one most probable course. Knows no numbers of its own and does not learn any.
 
-use super::block::{Block, Blocks};
+use super::block::{Block, Blocks, Judged};
 use super::chain::{self, Chain, STAGES, Sleep, Stages};
 use super::evidence;
 use super::own::Own;
@@ -10,15 +10,6 @@ use super::parameter::{PHASES, QUICK};
 use super::pass;
 use super::series::AllSeries;
 use super::watch::Before;
-
-/// A block as judged.
-#[derive(Debug, Clone, Copy, Default)]
-pub(super) struct Judged {
-    /// The probability of each phase.
-    pub(super) phases: [f64; PHASES],
-    /// The pace of its run, expected, as a logarithm.
-    pub(super) pace_ln: f64,
-}
 
 /// Room that is kept from one judging to the next.
 #[derive(Default)]

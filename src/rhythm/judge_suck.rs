@@ -4,40 +4,26 @@
 use super::block::Parts;
 use super::chain::{self, Chain, STAGES, Stages, Steps};
 use super::evidence;
+use super::gap_class::Fine;
 use super::own::Own;
 use super::pace::{self, AnyPace, Even, Runs};
-use super::parameter::{PHASES, REST_MS_CEILING};
+use super::parameter::PHASES;
 use super::pass;
 use super::series::AllSeries;
 use super::suck::{Suck, Sucks};
 use super::watch::Before;
-
-/// Width of a class of gaps within a run, for what is worked out once for all of them, in milliseconds.
-const CLASS_MS: u64 = 10;
-/// How many there are.
-pub(super) const CLASSES: usize = (REST_MS_CEILING / CLASS_MS) as usize + 1;
-
-/// The class of a gap.
-pub(super) fn class_of(gap_ms: u64) -> usize {
-    ((gap_ms / CLASS_MS) as usize).min(CLASSES - 1)
-}
-
-/// The middle of a class of gaps, in milliseconds.
-pub(super) fn middle_ms(class: usize) -> f64 {
-    (class as u64 * CLASS_MS + CLASS_MS / 2) as f64
-}
 
 /// The time that each class of gaps within a run takes.
 struct Passing(Vec<Steps>);
 
 impl Passing {
     fn new(rest_ms: u64) -> Self {
-        let steps = (0..=class_of(rest_ms)).map(|it| Steps::of(middle_ms(it)));
+        let steps = (0..=Fine::of(rest_ms as f64)).map(|it| Steps::of(Fine::middle_ms(it)));
         Self(steps.collect())
     }
 
     fn of(&self, gap_ms: u64) -> &Steps {
-        &self.0[class_of(gap_ms)]
+        &self.0[Fine::of(gap_ms as f64)]
     }
 }
 

@@ -34,6 +34,7 @@ mod doubt;
 mod evidence;
 mod file;
 mod first_reading;
+mod gap_class;
 mod json;
 mod judge_block;
 mod judge_suck;

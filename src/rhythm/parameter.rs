@@ -61,7 +61,7 @@ pub(super) const GAP_SPREAD_BY_WEIGHT: f64 = 1_000.0;
 /// How many gaps the feed's own spread is worth to start from.
 pub(super) const GAP_SPREAD_WEIGHT: f64 = 20.0;
 /// Live, how much of the rate's evidence is taken: gaps of a run that has a pace of its own repeat each
-/// other's. Common practice.
+/// other's. So much of a phase's gaps also shows its mean, live and looking back. Common practice.
 pub(super) const RATE_WEIGHT: f64 = 0.45;
 /// Looking back, the same while it is not known how far the paces of runs spread, and after that: nearly
 /// all, as the model is not the baby. Common practice.

@@ -7,8 +7,8 @@
 //! (Kalman's filter, 1960, J Basic Eng 82:35, of a moving average). In a few gaps the filter is
 //! as sure as it gets, so that what a gap costs is worked out once.
 
-use super::evidence::{MISSED_MOST, ROOT_TWO_PI};
-use super::judge_suck::{CLASSES, class_of, middle_ms};
+use super::evidence::{FAR_SQUARED, MISSED_MOST, ROOT_TWO_PI};
+use super::gap_class::Fine;
 use super::own::Own;
 use super::parameter::{ODD_GAP_SHARE, PHASES, REST_MS_CEILING};
 use super::suck::Suck;
@@ -20,8 +20,6 @@ const SETTLED: usize = 5;
 const NEAR_SQUARED: f64 = 9.0;
 /// See [`NEAR_SQUARED`].
 const NEAR_MEANS: f64 = 0.4;
-/// One so many squared deviations away adds nothing that counts.
-const FAR_SQUARED: f64 = 40.0;
 
 /// A number for each phase.
 type Phases = [f64; PHASES];
@@ -189,7 +187,7 @@ impl<const PACES: usize> AllSeries<PACES> {
                     }
                 }))
             }),
-            known: (!own.gaps.hand).then(|| vec![None; CLASSES]),
+            known: (!own.gaps.hand).then(|| vec![None; Fine::COUNT]),
             step: 0,
             power: own.gaps.power,
             rest_ms,
@@ -207,18 +205,17 @@ impl<const PACES: usize> AllSeries<PACES> {
             }
             return None;
         };
+        let gap_ms = gap_ms as f64;
         if let Some(known) = &mut self.known {
-            let class = class_of(gap_ms);
+            let class = Fine::of(gap_ms);
             return Some(*known[class].get_or_insert_with(|| {
                 let each = self.series.each_mut();
-                each.map(|it| it.next(0, middle_ms(class)).map(|it| self.power * it))
+                each.map(|it| it.next(0, Fine::middle_ms(class)).map(|it| self.power * it))
             }));
         }
         let mut all = [[0.0; PHASES]; PACES];
         for (ln, series) in all.iter_mut().zip(&mut self.series) {
-            *ln = series
-                .next(self.step, gap_ms as f64)
-                .map(|it| self.power * it);
+            *ln = series.next(self.step, gap_ms).map(|it| self.power * it);
         }
         self.step = (self.step + 1).min(SETTLED - 1);
         Some(all)

@@ -7,7 +7,8 @@
 //!    each suck gets its most probable phase: that makes the fewest errors.
 
 use super::evidence::{self, Spans};
-use super::judge_suck::{CLASSES, Looking, class_of, middle_ms};
+use super::gap_class::Fine;
+use super::judge_suck::Looking;
 use super::label::{index, most, phase};
 use super::learn::{self, Numbers, Reading};
 use super::own::Own;
@@ -71,13 +72,13 @@ fn smooth(feed: &Sucks, numbers: &Numbers, rest_ms: u64) -> Smoothed {
 
 /// What each gap within a run tells of the rate. How such gaps fit is worked out once for a class of them.
 fn spans(sucks: &[Suck], own: &Own, phases: &[[f64; PHASES]], rest_ms: u64) -> Vec<Spans> {
-    let mut of_class: Vec<Option<[Spans; PHASES]>> = vec![None; CLASSES];
+    let mut of_class: Vec<Option<[Spans; PHASES]>> = vec![None; Fine::COUNT];
     let of_suck = |(suck, phases): (&Suck, &[f64; PHASES])| {
         let mut spans = Spans::default();
         if let Some(gap_ms) = suck.before.within(rest_ms) {
-            let class = class_of(gap_ms);
+            let class = Fine::of(gap_ms as f64);
             let of_phases = of_class[class].get_or_insert_with(|| {
-                std::array::from_fn(|phase| evidence::gap(own, phase, middle_ms(class)).spans)
+                std::array::from_fn(|phase| evidence::gap(own, phase, Fine::middle_ms(class)).spans)
             });
             for (of_phase, share) in of_phases.iter().zip(phases) {
                 spans.add(of_phase, *share);
