@@ -9,6 +9,7 @@ use std::time::Duration;
 use rusqlite::{Connection, Transaction, TransactionBehavior};
 
 use super::StoreError;
+use super::vault::FileKey;
 
 /// Whose file it is, and the steps from an empty file to the newest version.
 pub(crate) struct House {
@@ -32,17 +33,22 @@ const BUSY_WAIT: Duration = Duration::from_millis(2_000);
 /// second. Damage in larger ones shows when the damaged page is read. A choice of this project.
 const READ_THROUGH_BYTES_MOST: u64 = 32 * 1024 * 1024;
 
-/// Opens the file, makes or upgrades its tables, and sets a damaged one aside.
+/// Opens the file, makes or upgrades its tables, and sets a damaged one aside. With a key the file is
+/// encrypted under it; a file under another key cannot be told from a damaged one.
 ///
 /// # Errors
 /// As [`StoreError`]; after `Damaged` with a place, the next opening begins a new file.
-pub(crate) fn open(path: &Path, house: &House) -> Result<Connection, StoreError> {
+pub(crate) fn open(
+    path: &Path,
+    house: &House,
+    key: Option<&FileKey>,
+) -> Result<Connection, StoreError> {
     if is_missing(path)? {
         make_private(path)?;
     } else if has_orphaned_log(path) {
         return Err(set_aside(path));
     }
-    match try_open(path, house) {
+    match try_open(path, house, key) {
         Err(StoreError::Damaged { .. }) => Err(set_aside(path)),
         other => other,
     }
@@ -65,8 +71,12 @@ pub(crate) fn begin(connection: &Connection) -> Result<Transaction<'_>, StoreErr
     )?)
 }
 
-fn try_open(path: &Path, house: &House) -> Result<Connection, StoreError> {
+fn try_open(path: &Path, house: &House, key: Option<&FileKey>) -> Result<Connection, StoreError> {
     let mut connection = Connection::open(path)?;
+    if let Some(key) = key {
+        // Before anything else is asked of the file.
+        connection.pragma_update(None, "key", key.as_pragma().as_str())?;
+    }
     connection.busy_timeout(BUSY_WAIT)?;
     // Whose file it is comes before anything is written to it.
     check_owner(&connection, house)?;

@@ -1,8 +1,8 @@
 //! What the tablet keeps: pairs, visits, the journal's entries, settings and keys, in SQLite.
 //!
 //! Uses `record` only. Knows no screen, no words and no computed number: what stands beside
-//! the journal for the Ward list can be made again from it. The file is not encrypted
-//! by this room; it is readable by its owner alone.
+//! the journal for the Ward list can be made again from it. On the tablet the file is encrypted under
+//! a key that `vault` keeps, and readable by its owner alone.
 //!
 //! Schema history: 1, the first; 2, what was worked out from journals is kept for the Ward list.
 
@@ -13,12 +13,16 @@ mod gist;
 mod pair;
 pub(crate) mod row;
 mod setting;
+pub mod vault;
 mod visit;
 mod ward;
 
 use std::path::Path;
 
 use rusqlite::Connection;
+
+use crate::record::WallTime;
+use vault::{FileKey, Pin, RescueCode, Typed, Vault, VaultError};
 
 pub use error::StoreError;
 pub use gist::VisitGist;
@@ -37,17 +41,34 @@ const HOUSE: door::House = door::House {
 /// What the tablet keeps. One thread at a time.
 pub struct Store {
     connection: Connection,
+    /// The keys of the file; none where it is not encrypted.
+    vault: Option<Vault>,
 }
 
 impl Store {
-    /// Opens the file, makes it if it is not there, upgrades it if it is older.
+    /// Opens the encrypted file of a folder, makes it if it is not there, upgrades it if it is
+    /// older, and encrypts it if an earlier version left it plain.
     ///
     /// # Errors
     /// As [`StoreError`]. After `Damaged` with a place the old file is kept there, and opening
-    /// again begins a new one.
+    /// again begins a new one under the same key.
+    pub fn open_locked(vault: Vault, key: &FileKey) -> Result<Self, StoreError> {
+        let path = vault.database();
+        vault::seal_if_plain(&path, &HOUSE, key)?;
+        Ok(Self {
+            connection: door::open(&path, &HOUSE, Some(key))?,
+            vault: Some(vault),
+        })
+    }
+
+    /// Opens a file that is not encrypted, through the same door: for files of earlier versions.
+    ///
+    /// # Errors
+    /// As [`Self::open_locked`].
     pub fn open(path: &Path) -> Result<Self, StoreError> {
         Ok(Self {
-            connection: door::open(path, &HOUSE)?,
+            connection: door::open(path, &HOUSE, None)?,
+            vault: None,
         })
     }
 
@@ -58,7 +79,24 @@ impl Store {
     pub fn in_memory() -> Result<Self, StoreError> {
         Ok(Self {
             connection: door::in_memory(&HOUSE)?,
+            vault: None,
         })
+    }
+
+    /// Sets or changes the PIN; gives the new rescue code, to be written down.
+    ///
+    /// # Errors
+    /// As [`Vault::set_pin`]; `KeysGone` where the file is not encrypted.
+    pub fn set_pin(
+        &mut self,
+        current: Option<&Typed>,
+        pin: &Pin,
+        now: WallTime,
+    ) -> Result<RescueCode, VaultError> {
+        self.vault
+            .as_mut()
+            .ok_or(VaultError::KeysGone)?
+            .set_pin(current, pin, now)
     }
 }
 

@@ -6,6 +6,7 @@ mod damage;
 mod frozen;
 mod kept;
 mod killed;
+mod vault;
 mod ward;
 
 use std::path::{Path, PathBuf};

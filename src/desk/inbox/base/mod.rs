@@ -28,7 +28,7 @@ pub(super) enum Base {
 
 impl Base {
     pub fn open(path: &Path, house: &door::House) -> Result<Self, StoreError> {
-        Ok(Self::File(door::open(path, house)?))
+        Ok(Self::File(door::open(path, house, None)?))
     }
 
     pub fn in_memory(house: &door::House) -> Result<Self, StoreError> {
