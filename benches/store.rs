@@ -1,10 +1,12 @@
-//! Benches of the room `store`: one tap until it is durable, and the Ward list of 500 pairs.
+//! Benches of the room `store`: one tap until it is durable, the Ward list of 500 pairs, and one try
+//! of a PIN.
 
 use std::path::PathBuf;
 use std::sync::atomic::{AtomicU32, Ordering};
 
 use feedside::record::{At, Entry, Label, Pair, PairId, Sex, Visit, VisitId, WallTime, What};
 use feedside::store::Store;
+use feedside::store::vault::{Cost, Pin, Typed, Vault};
 use uuid::Uuid;
 
 fn main() {
@@ -57,20 +59,36 @@ fn entry(seq: u32, what: What) -> Entry {
     }
 }
 
-fn file(name: &str) -> PathBuf {
-    let folder = std::env::temp_dir().join(format!("feedside-bench-{}", std::process::id()));
+fn folder(name: &str) -> PathBuf {
+    let folder = std::env::temp_dir()
+        .join(format!("feedside-bench-{}", std::process::id()))
+        .join(name);
+    let _ = std::fs::remove_dir_all(&folder);
     std::fs::create_dir_all(&folder).expect("a folder for the bench");
-    let path = folder.join(name);
-    for ending in ["", "-wal", "-shm"] {
-        let _ = std::fs::remove_file(format!("{}{ending}", path.display()));
-    }
-    path
+    folder
+}
+
+/// A store on a real disk, encrypted as on the tablet.
+fn store(name: &str) -> Store {
+    let vault = Vault::of(&folder(name), Cost::LEAST).expect("a vault");
+    let key = vault.key_without_pin().expect("no damage").expect("no PIN");
+    Store::open_locked(vault, &key).expect("a store")
+}
+
+/// What a PIN costs, and so each guess of it.
+#[divan::bench(sample_count = 10, sample_size = 1)]
+fn one_try_of_a_pin(bencher: divan::Bencher) {
+    let mut vault = Vault::of(&folder("pin"), Cost::USUAL).expect("a vault");
+    let pin = Pin::new("402715").expect("a PIN");
+    vault.set_pin(None, &pin, wall(0)).expect("no PIN yet");
+    let typed = Typed::read("402715").expect("a PIN");
+    bencher.bench_local(|| vault.key(&typed, wall(0)).expect("the PIN"));
 }
 
 /// One tap on a real disk, from the call to its return.
 #[divan::bench(sample_count = 1_000, sample_size = 1)]
 fn one_tap_durable(bencher: divan::Bencher) {
-    let store = Store::open(&file("tap.sqlite")).expect("a store");
+    let store = store("tap");
     let pair = pair(1);
     store.save_pair(&pair).expect("a pair");
     let visit = visit(1, pair.id);
@@ -84,7 +102,7 @@ fn one_tap_durable(bencher: divan::Bencher) {
 /// The list of 500 pairs, each with four visits of 50 entries.
 #[divan::bench]
 fn ward_of_500_pairs(bencher: divan::Bencher) {
-    let store = Store::open(&file("ward.sqlite")).expect("a store");
+    let store = store("ward");
     for number in 1..=500 {
         let pair = pair(number);
         store.save_pair(&pair).expect("a pair");

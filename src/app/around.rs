@@ -17,6 +17,8 @@ pub struct Around<'a> {
     pub preferences: &'a Preferences,
     /// The ward policy.
     pub policy: &'a Policy,
+    /// Whether a PIN is set.
+    pub has_pin: bool,
 }
 
 impl Around<'_> {

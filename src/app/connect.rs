@@ -7,17 +7,19 @@ use std::time::Duration;
 use slint::{ComponentHandle, Global, Timer};
 
 use super::event::Event;
-use super::shell::Shell;
-use super::{bedside, before, handover, looking_back, pair, plan, practice, settings, ui, ward};
+use super::front::Hears;
+use super::{
+    bedside, before, handover, looking_back, pair, pin, plan, practice, settings, ui, ward,
+};
 use crate::record::{Side, Sign, TapWhat};
 
 /// Something that hears events.
 pub type Hear = Rc<dyn Fn(Event)>;
 
-/// A hearer over a shared shell, which also keeps the ticking as fast as the screen that is seen
+/// A hearer over a shared shell or front, which also keeps the ticking as fast as the screen that is seen
 /// needs it, and no faster. A callback that comes while another is heard cannot happen: the window
 /// calls only from its event loop.
-pub fn hearer(shell: &Rc<RefCell<Shell>>, ticking: Option<Rc<Timer>>) -> Hear {
+pub fn hearer<H: Hears + 'static>(shell: &Rc<RefCell<H>>, ticking: Option<Rc<Timer>>) -> Hear {
     let shell = Rc::downgrade(shell);
     Rc::new(move |event| {
         let Some(shell) = shell.upgrade() else {
@@ -46,6 +48,7 @@ pub fn connect(window: &ui::AppWindow, hear: &Hear) {
     hand_over(window, hear);
     practising(window, hear);
     preferences(window, hear);
+    at_the_lock(window, hear);
 }
 
 /// A place in a list as the window gives it.
@@ -321,12 +324,16 @@ fn preferences(window: &ui::AppWindow, hear: &Hear) {
     use settings::Event as It;
     let it = ui::SettingsAdapter::get(window);
     on!(hear, it.on_back() => Event::Settings(It::BackWanted));
+    on!(hear, it.on_set_pin() => Event::Settings(It::PinWanted));
+    on!(hear, it.on_lock() => Event::Settings(It::LockWanted));
     on!(hear, it.on_choose(group, index) => Event::Settings(match group {
         0 => It::LanguageChosen(place(index)),
         1 => It::NightChosen(index == 1),
         2 => It::LeftHandedChosen(index == 1),
         4 => It::TextChosen(place(index)),
         5 => It::MotionChosen(index == 0),
+        6 => It::LockChosen(place(index)),
+        7 => It::StayChosen(place(index)),
         _ => It::CapChosen(place(index)),
     }));
     {
@@ -343,6 +350,22 @@ fn preferences(window: &ui::AppWindow, hear: &Hear) {
         if let Some(window) = weak.upgrade() {
             let text = ui::SettingsAdapter::get(&window).get_desk_key();
             hear(Event::Settings(It::DeskKeyTyped(text.into())));
+        }
+    });
+}
+
+fn at_the_lock(window: &ui::AppWindow, hear: &Hear) {
+    use pin::Event as It;
+    let it = ui::PinAdapter::get(window);
+    on!(hear, it.on_back() => Event::Pin(It::BackWanted));
+    let hear = Rc::clone(hear);
+    it.on_key(move |key| match key.as_str() {
+        "ok" => hear(Event::Pin(It::Done)),
+        "⌫" => hear(Event::Pin(It::Deleted)),
+        digit => {
+            if let Ok(digit) = digit.parse() {
+                hear(Event::Pin(It::Digit(digit)));
+            }
         }
     });
 }

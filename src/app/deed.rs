@@ -2,6 +2,7 @@
 //! does them in one match.
 
 use crate::record::{Pair, PairId, VisitId, What};
+use crate::store::vault::{Pin, Typed};
 
 use super::preferences::Preferences;
 use super::route::Route;
@@ -35,6 +36,10 @@ pub enum Deed {
     Keep(Box<Preferences>),
     /// Make the codes of the open visit; with every tap, or without.
     Pack(bool),
+    /// Set the PIN, with the one before or the rescue code.
+    SetPin(Option<Typed>, Pin),
+    /// Lock the data.
+    Lock,
     /// Begin an amendment of the open visit.
     Amend,
 }

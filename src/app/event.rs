@@ -1,7 +1,8 @@
 //! Everything that the shell hears: each screen's events, the keeper's answers, the clock.
 
+use super::inside::{Inside, NotOpened};
 use super::keeper::Told;
-use super::{bedside, before, handover, looking_back, pair, plan, practice, settings, ward};
+use super::{bedside, before, handover, looking_back, pair, pin, plan, practice, settings, ward};
 
 /// One event.
 #[derive(Debug)]
@@ -24,6 +25,10 @@ pub enum Event {
     Practice(practice::Event),
     /// On the settings screen.
     Settings(settings::Event),
+    /// On the lock's screen.
+    Pin(pin::Event),
+    /// What was typed at the lock opened the data, or did not.
+    Opened(Box<Result<Inside, NotOpened>>),
     /// The app was started.
     Arrived,
     /// The store answered.
@@ -39,6 +44,11 @@ pub enum Event {
 }
 
 impl Event {
+    /// Whether a person did it, and not the clock or the store.
+    pub const fn is_a_persons(&self) -> bool {
+        !matches!(self, Self::Ticked | Self::Told(_) | Self::Opened(_))
+    }
+
     /// Whether it is a tap on a pad, whose mark has to be seen at once.
     pub const fn is_tap(&self) -> bool {
         matches!(

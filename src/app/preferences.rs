@@ -24,6 +24,10 @@ pub struct Preferences {
     pub desk_key: String,
     /// The largest code that the desk's scanner reads.
     pub cap: VersionCap,
+    /// After how many minutes without a touch the data are locked.
+    pub lock_minutes: u16,
+    /// How many days a pair stays after its last receipt.
+    pub stay_days: u16,
 }
 
 impl Default for Preferences {
@@ -37,12 +41,14 @@ impl Default for Preferences {
             specialist: String::new(),
             desk_key: String::new(),
             cap: VersionCap::default(),
+            lock_minutes: 5,
+            stay_days: 30,
         }
     }
 }
 
 /// The names under which settings are kept.
-pub const NAMES: [&str; 8] = [
+pub const NAMES: [&str; 10] = [
     "language",
     "night",
     "left_handed",
@@ -51,7 +57,15 @@ pub const NAMES: [&str; 8] = [
     "version_cap",
     "text_percent",
     "motion",
+    "lock_minutes",
+    "stay_days",
 ];
+
+/// The minutes that can be chosen until the data are locked. Common practice.
+pub const LOCK_MINUTES: [u16; 5] = [1, 2, 5, 10, 15];
+
+/// The days that can be chosen for a pair to stay. A choice of this project.
+pub const STAY_DAYS: [u16; 4] = [7, 14, 30, 90];
 
 /// The sizes of text that can be chosen, in per cent.
 pub const TEXT_PERCENT: [u16; 5] = [100, 125, 150, 175, 200];
@@ -60,6 +74,14 @@ impl Preferences {
     /// Reads settings through a function that finds one by name.
     pub fn read(mut find: impl FnMut(&str) -> Option<String>) -> Self {
         let usual = Self::default();
+        let mut one_of = |name: &str, all: &[u16], usual: u16| {
+            let word = find(name);
+            let chosen = |number: &&u16| word == Some(number.to_string());
+            all.iter().find(chosen).copied().unwrap_or(usual)
+        };
+        let text_percent = one_of("text_percent", &TEXT_PERCENT, usual.text_percent);
+        let lock_minutes = one_of("lock_minutes", &LOCK_MINUTES, usual.lock_minutes);
+        let stay_days = one_of("stay_days", &STAY_DAYS, usual.stay_days);
         let mut yes = |name: &str| find(name).is_some_and(|word| word == "yes");
         let (night, left_handed) = (yes("night"), yes("left_handed"));
         Self {
@@ -68,10 +90,9 @@ impl Preferences {
                 .unwrap_or(usual.lang),
             night,
             left_handed,
-            text_percent: TEXT_PERCENT
-                .into_iter()
-                .find(|percent| find("text_percent") == Some(percent.to_string()))
-                .unwrap_or(usual.text_percent),
+            text_percent,
+            lock_minutes,
+            stay_days,
             motion: find("motion").is_none_or(|word| word != "no"),
             specialist: find("specialist").unwrap_or_default(),
             desk_key: find("desk_key").unwrap_or_default(),
@@ -83,7 +104,7 @@ impl Preferences {
     }
 
     /// Each setting's name and the word under which it is kept.
-    pub fn words(&self) -> [(&'static str, String); 8] {
+    pub fn words(&self) -> [(&'static str, String); 10] {
         let yes = |is: bool| if is { "yes" } else { "no" }.to_owned();
         [
             (NAMES[0], self.lang.tag().to_owned()),
@@ -94,6 +115,8 @@ impl Preferences {
             (NAMES[5], self.cap.version().to_string()),
             (NAMES[6], self.text_percent.to_string()),
             (NAMES[7], yes(self.motion)),
+            (NAMES[8], self.lock_minutes.to_string()),
+            (NAMES[9], self.stay_days.to_string()),
         ]
     }
 }

@@ -21,11 +21,13 @@ pub enum Route {
     Practice,
     /// Settings.
     Settings,
+    /// A PIN to be set.
+    Pin,
 }
 
 impl Route {
     /// All screens, each with the word used in file names.
-    pub const ALL: [(Self, &'static str); 9] = [
+    pub const ALL: [(Self, &'static str); 10] = [
         (Self::Ward, "ward"),
         (Self::Pair, "pair"),
         (Self::Before, "before"),
@@ -35,5 +37,6 @@ impl Route {
         (Self::Handover, "handover"),
         (Self::Practice, "practice"),
         (Self::Settings, "settings"),
+        (Self::Pin, "pin"),
     ];
 }

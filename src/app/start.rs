@@ -1,21 +1,28 @@
 //! The start-up list of the app, from top to bottom.
 
 use std::cell::RefCell;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 use std::rc::Rc;
 use std::time::Duration;
 
 use slint::{ComponentHandle, Timer, TimerMode};
 
-use super::clock::{Clock, SystemClock, monotonic_us};
+use super::clock::{Clock, SystemClock, monotonic_us, wall_now};
 use super::connect::{connect, hearer};
 use super::event::Event;
-use super::keeper::{Ask, Keeper, ThreadKeeper, Told, answer};
-use super::preferences::Preferences;
+use super::front::{Behind, Front, Hears as _};
+use super::idle::Idle;
+use super::inside::{Inside, NotOpened};
+use super::keeper::{ThreadKeeper, Told};
+use super::look::Look;
 use super::shell::{Parts, Said, Shell};
 use super::{touch, ui, ward_policy};
-use crate::store::{Store, StoreError};
+use crate::record::WallTime;
+use crate::store::vault::{Cost, Typed, Vault, VaultError};
 use crate::words::Words;
+
+/// What a guess of the PIN is to cost.
+const COST: Cost = Cost::USUAL;
 
 /// Why the app did not start.
 #[derive(Debug, thiserror::Error)]
@@ -29,16 +36,13 @@ pub enum StartError {
     /// The data folder could not be made.
     #[error("the data folder could not be made: {0}")]
     Folder(std::io::Error),
+    /// The keys of the data could not be read.
+    #[error("the keys of the data could not be read: {0}")]
+    Vault(#[from] VaultError),
     /// The data could not be opened.
     #[error("the data could not be opened: {0}")]
-    Store(#[from] StoreError),
-    /// The system gave no random bytes.
-    #[error("the system gave no random bytes")]
-    Random,
+    Data(#[from] NotOpened),
 }
-
-/// The name under which the tablet's secret is kept.
-const SECRET: &str = "tablet_key";
 
 /// Whether there is a display to open a window on.
 fn has_display() -> bool {
@@ -58,26 +62,82 @@ fn has_display() -> bool {
     }
 }
 
-/// Random bytes from the system.
-fn random<const N: usize>() -> Result<[u8; N], StartError> {
-    let mut bytes = [0; N];
-    getrandom::fill(&mut bytes).map_err(|_| StartError::Random)?;
-    Ok(bytes)
+thread_local! {
+    /// What hears the answers of other threads.
+    static HEARER: RefCell<Option<super::connect::Hear>> = const { RefCell::new(None) };
 }
 
-/// The tablet's secret, made on the first start.
-///
-/// # Errors
-/// The store refuses, or there is no randomness.
-pub fn tablet_secret(store: &mut Store) -> Result<[u8; 32], StartError> {
-    if let Some(kept) = store.secret(SECRET)?
-        && let Ok(secret) = <[u8; 32]>::try_from(kept.as_slice())
-    {
-        return Ok(secret);
+/// Has an event heard on the window's thread. One that comes when the window is gone has nobody to
+/// hear it.
+fn later(event: impl FnOnce() -> Event + Send + 'static) {
+    let _ = slint::invoke_from_event_loop(move || {
+        HEARER.with_borrow(|hear| {
+            if let Some(hear) = hear {
+                hear(event());
+            }
+        });
+    });
+}
+
+/// What is behind the front, in a data folder.
+struct InFolder {
+    data: PathBuf,
+    window: slint::Weak<ui::AppWindow>,
+    say_safe: bool,
+}
+
+impl Behind for InFolder {
+    fn open(&mut self, typed: Typed) {
+        let data = self.data.clone();
+        // The PIN takes its time to be tried; the window goes on meanwhile.
+        std::thread::spawn(move || {
+            let opened = Box::new(Inside::typed(&data, &typed, COST, wall_now()));
+            later(move || Event::Opened(opened));
+        });
     }
-    let secret = random::<32>()?;
-    store.set_secret(SECRET, &secret)?;
-    Ok(secret)
+
+    fn wait_ms(&mut self, now: WallTime) -> u64 {
+        // Keys that cannot be read are told when something is typed.
+        Vault::of(&self.data, COST).map_or(0, |mut vault| vault.wait_ms(now))
+    }
+
+    fn shell(&mut self, inside: Inside) -> Shell {
+        let trouble = ward_policy::told(&inside.counting, &Words::new(inside.preferences.lang));
+        let policy = inside.counting.policy;
+        let keeper = ThreadKeeper::start(inside.store, policy.clone(), |told: Told| {
+            later(move || Event::Told(told));
+        });
+        Shell::new(Parts {
+            window: self.window.clone(),
+            clock: Box::new(SystemClock),
+            keeper: Box::new(keeper),
+            random: Box::new(random_id),
+            preferences: inside.preferences,
+            policy,
+            trouble,
+            secret: inside.secret,
+            has_pin: inside.has_pin,
+            say_safe: self.say_safe.then(said),
+        })
+    }
+
+    fn keep_look(&mut self, look: &Look) {
+        look.write(&self.data);
+    }
+}
+
+/// Tells scripts of each entry.
+fn said() -> Box<dyn FnMut(Said)> {
+    let mut last_safe = 0;
+    Box::new(move |said: Said| match said {
+        Said::Made(seq) => println!("made {seq} {}", monotonic_us()),
+        Said::Safe(seq) if seq != last_safe => {
+            last_safe = seq;
+            println!("safe {seq}");
+            println!("shown {seq} {}", monotonic_us());
+        }
+        Said::Safe(_) => {}
+    })
 }
 
 /// Runs the app over a data folder until its window is closed. `say_safe` prints the number of each
@@ -90,86 +150,59 @@ pub fn run(data: &Path, say_safe: bool) -> Result<(), StartError> {
         return Err(StartError::NoDisplay);
     }
     std::fs::create_dir_all(data).map_err(StartError::Folder)?;
-    let mut store = Store::open(&data.join("feedside.db"))?;
-    let secret = tablet_secret(&mut store)?;
-    let preferences = {
-        let mut kept = std::collections::HashMap::new();
-        for name in super::preferences::NAMES {
-            if let Some(word) = store.setting(name)? {
-                kept.insert(name, word);
-            }
-        }
-        Preferences::read(|name| kept.get(name).cloned())
-    };
-    let counting = ward_policy::at_start(&store, data)?;
-    let trouble = ward_policy::told(&counting, &Words::new(preferences.lang));
-    let policy = counting.policy;
-    let unfinished = store
-        .open_visit()?
-        .map(|visit| answer(&mut store, &policy, Ask::Open(visit)));
+    let vault = Vault::of(data, COST)?;
+    let key = vault.key_without_pin()?;
+    let inside = key.map(|key| Inside::of(data, vault, &key)).transpose()?;
     let window = ui::AppWindow::new()?;
-
-    thread_local! {
-        static HEARER: RefCell<Option<super::connect::Hear>> = const { RefCell::new(None) };
-    }
-    let keeper: Box<dyn Keeper> =
-        Box::new(ThreadKeeper::start(store, policy.clone(), |told: Told| {
-            // An answer that comes when the window is gone has nobody to hear it.
-            let _ = slint::invoke_from_event_loop(move || {
-                HEARER.with_borrow(|hear| {
-                    if let Some(hear) = hear {
-                        hear(Event::Told(told));
-                    }
-                });
-            });
-        }));
-    let mut last_safe = 0;
-    let say: Option<Box<dyn FnMut(Said)>> = say_safe.then(|| {
-        Box::new(move |said: Said| match said {
-            Said::Made(seq) => println!("made {seq} {}", monotonic_us()),
-            Said::Safe(seq) if seq != last_safe => {
-                last_safe = seq;
-                println!("safe {seq}");
-                println!("shown {seq} {}", monotonic_us());
-            }
-            Said::Safe(_) => {}
-        }) as Box<dyn FnMut(Said)>
-    });
-    let made = Rc::new(RefCell::new(Shell::new(Parts {
+    let idle = Rc::new(Idle::default());
+    let behind = InFolder {
+        data: data.to_owned(),
         window: window.as_weak(),
-        clock: Box::new(SystemClock),
-        keeper,
-        random: Box::new(|| random::<16>().unwrap_or_else(|_| fallback_id())),
-        preferences,
-        policy,
-        trouble,
-        secret,
-        say_safe: say,
-    })));
+        say_safe,
+    };
+    let front = Rc::new(RefCell::new(Front::locked(
+        window.as_weak(),
+        Box::new(SystemClock),
+        Box::new(behind),
+        Rc::clone(&idle),
+        Look::read(data),
+    )));
     let timer = Rc::new(Timer::default());
-    let hear = hearer(&made, Some(Rc::clone(&timer)));
+    let hear = hearer(&front, Some(Rc::clone(&timer)));
     #[cfg(not(target_os = "android"))]
     let hear = touch::drawn_at_once(&window, hear);
     HEARER.set(Some(Rc::clone(&hear)));
     connect(&window, &hear);
     let door = touch::connect(&window, &hear, Box::new(|| SystemClock.now().boot_ms));
     #[cfg(not(target_os = "android"))]
-    touch::set(&window, &door);
+    touch::set(&window, &door, &idle);
+    if let Some(inside) = inside {
+        front.borrow_mut().let_in(inside);
+    }
 
-    let ticking = Rc::clone(&hear);
+    let tick_ms = front.borrow().tick_ms();
     timer.start(
         TimerMode::Repeated,
-        Duration::from_millis(made.borrow().tick_ms()),
+        Duration::from_millis(tick_ms),
         move || {
             door.tick();
-            ticking(Event::Ticked);
+            hear(Event::Ticked);
         },
     );
-    // Where the last visit was left, or the ward.
-    hear(unfinished.map_or(Event::Arrived, Event::Told));
     window.run()?;
     HEARER.set(None);
+    // What was asked is written before the program ends.
+    drop(front);
     Ok(())
+}
+
+/// A new id.
+fn random_id() -> [u8; 16] {
+    let mut bytes = [0; 16];
+    match getrandom::fill(&mut bytes) {
+        Ok(()) => bytes,
+        Err(_) => fallback_id(),
+    }
 }
 
 /// An id from the clock, for the case that the system gives no random bytes after the start.

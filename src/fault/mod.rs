@@ -9,6 +9,8 @@ mod policy;
 mod record;
 #[cfg(feature = "store")]
 mod store;
+#[cfg(feature = "store")]
+mod vault;
 
 pub use growth::pair_file;
 pub use handover::handover;
@@ -16,6 +18,8 @@ pub use policy::policy;
 pub use record::record;
 #[cfg(feature = "store")]
 pub use store::store;
+#[cfg(feature = "store")]
+pub use vault::vault;
 
 use crate::words::{Arg, Words};
 

@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use crate::desk::DeskError;
 use crate::handover::HandoverError;
 use crate::store::StoreError;
+use crate::store::vault::VaultError;
 
 /// Why a rehearsal stopped.
 #[derive(Debug, thiserror::Error)]
@@ -23,6 +24,9 @@ pub enum RehearseError {
     /// The tablet's store refused.
     #[error("the tablet's store refused: {0}")]
     Store(#[from] StoreError),
+    /// The tablet's lock refused.
+    #[error("the tablet's lock refused: {0}")]
+    Vault(#[from] VaultError),
     /// The desk refused.
     #[error("the desk refused: {0}")]
     Desk(#[from] DeskError),

@@ -13,7 +13,7 @@ use crate::app::handover::pack;
 use crate::app::picture::Canvas;
 use crate::app::preferences::Preferences;
 use crate::app::{
-    before, handover, looking_back, pair, plan, practice, settings, ward as ward_screen,
+    before, handover, looking_back, pair, pin, plan, practice, settings, ward as ward_screen,
 };
 use crate::desk::{As, Desk, Said, read};
 use crate::findings::Policy;
@@ -23,6 +23,7 @@ use crate::practice::{Baby, HandLevel, Simulated, simulate, truth_json};
 use crate::record::{Side, WallTime};
 use crate::report::{Facts, pdf, sheet, visit_json};
 use crate::rhythm::write_taps;
+use crate::store::vault::RescueCode;
 use crate::words::{Lang, Words};
 
 use super::RehearseError;
@@ -401,6 +402,7 @@ fn write_visit(tablet: &Tablet, out: &Path) -> Result<(), RehearseError> {
         open: Some(open),
         preferences: &preferences,
         policy: &policy,
+        has_pin: false,
     };
     let judged = open.judged(&policy, around.now.wall);
     let facts = pack::facts(open, &judged, &around, around.now.wall);
@@ -460,6 +462,18 @@ fn practise(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<(), RehearseError>
 fn settings_screen(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<(), RehearseError> {
     tablet.hear(Event::Ward(ward_screen::Event::SettingsWanted));
     look(tablet, eye)?;
+    tablet.hear(Event::Settings(settings::Event::PinWanted));
+    // One that is too easy, so that the screen has something to say.
+    for digit in [1, 2, 3, 4, 5, 6] {
+        tablet.hear(Event::Pin(pin::Event::Digit(digit)));
+    }
+    tablet.hear(Event::Pin(pin::Event::Done));
+    look(tablet, eye)?;
+    // The rehearsal's store is gone with it and has no lock: the code is an invented one.
+    let code = RescueCode::from_random([7; 16]);
+    tablet.hear(Event::Pin(pin::Event::Set(code)));
+    eye.look(tablet, "pin-rescue")?;
+    tablet.hear(Event::Pin(pin::Event::Done));
     tablet.hear(Event::Settings(settings::Event::BackWanted));
     Ok(())
 }

@@ -13,6 +13,7 @@ use crate::handover::{Code, VersionCap, qr};
 use crate::record::{At, What};
 use crate::rhythm::Rhythm;
 use crate::store::Store;
+use crate::store::vault::{Cost, Vault};
 
 use super::RehearseError;
 use super::album::Album;
@@ -57,8 +58,15 @@ pub fn measure(
 }
 
 fn durable(out: &Path, tablet: &Tablet) -> Result<Value, RehearseError> {
-    let file = out.join("timing.db");
-    let store = Store::open(&file)?;
+    let folder = out.join("timing");
+    let _ = std::fs::remove_dir_all(&folder);
+    std::fs::create_dir_all(&folder).map_err(|why| RehearseError::file(&folder, why))?;
+    // Encrypted, as on the tablet.
+    let vault = Vault::of(&folder, Cost::LEAST)?;
+    let key = vault
+        .key_without_pin()?
+        .ok_or(RehearseError::Step("the timing's store is locked"))?;
+    let store = Store::open_locked(vault, &key)?;
     let wall = tablet.start.wall;
     let mut micros = Vec::new();
     if let Some((pair, visits)) = demo::ward(wall).into_iter().next()
@@ -78,7 +86,7 @@ fn durable(out: &Path, tablet: &Tablet) -> Result<Value, RehearseError> {
         }
     }
     drop(store);
-    let _ = std::fs::remove_file(&file);
+    let _ = std::fs::remove_dir_all(&folder);
     Ok(spread(micros))
 }
 

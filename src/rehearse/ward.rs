@@ -103,6 +103,7 @@ pub fn set_up(desk_folder: &Path, seed: u64) -> Result<(Tablet, Desk), RehearseE
         policy: Policy::built_in(),
         trouble: None,
         secret,
+        has_pin: false,
         say_safe: None,
     });
     window.show()?;

@@ -5,10 +5,11 @@
 
 Needs Xvfb and xdotool. Begins one feed in the real window by clicks, then COUNT times: starts the
 program, taps both pads with the mouse and with the keys f and j at random short intervals, ends
-the program with SIGKILL at a random moment, and reads a copy of the database. `--say-safe` makes
-the program print `safe N` whenever its screen begins to show entry N as safe; every entry up to
-the last number that was printed must be there, those of earlier rounds unchanged, and the next
-start must show all of them. This is the death of the process, not the loss of power.
+the program with SIGKILL at a random moment, and reads a copy of the database, decrypted by
+`locked.py`. `--say-safe` makes the program print `safe N` whenever its screen begins to show entry N
+as safe; every entry up to the last number that was printed must be there, those of earlier rounds
+unchanged, and the next start must show all of them. This is the death of the process, not the loss
+of power.
 
 Exit code 1 if an entry is lost, or if the rounds did not happen as described.
 """
@@ -27,6 +28,7 @@ import tempfile
 import time
 
 from display import display
+from locked import plain_database
 
 WIDTH, HEIGHT = 1280, 800
 # The places that are clicked, in a window of that size and no window manager.
@@ -89,7 +91,7 @@ def entries(data, scratch):
     """The journal of the latest visit, from a copy: the program alone repairs its own files."""
     shutil.rmtree(scratch, ignore_errors=True)
     shutil.copytree(data, scratch)
-    database = sqlite3.connect(scratch / "feedside.db")
+    database = sqlite3.connect(plain_database(scratch, scratch / "plain.sqlite"))
     try:
         return database.execute(
             "SELECT seq, at_ms, kind, body FROM entry"

@@ -210,3 +210,20 @@ err-desk-codes-too-long = Die Datei der Codes ist zu lang.
 rec-desk-codes-too-long = Prüfen Sie, ob es die richtige Datei ist: Höchstens ein Megabyte wird gelesen.
 err-desk-not-laid-out = Der Bericht ließ sich in dieser Form nicht aufsetzen.
 rec-desk-not-laid-out = Versuchen Sie eine andere Form und sagen Sie es, wer diesen Computer betreut.
+
+## Die Sperre der Daten.
+
+err-vault-wrong = Damit öffnet es sich nicht.
+rec-vault-wrong = Sehen Sie die Ziffern an und tippen Sie sie noch einmal.
+err-vault-wait = Es ist zu früh für den nächsten Versuch.
+rec-vault-wait = Warten Sie so lange, wie der Bildschirm sagt.
+err-vault-device-gone = Diese Daten stammen von einem anderen Gerät, oder das Geheimnis dieses Geräts ist verloren, sodass keine PIN sie öffnet.
+rec-vault-device-gone = Tippen Sie den Notfallcode ein, der beim Festlegen der PIN aufgeschrieben wurde.
+err-vault-keys-gone = Die Daten hier sind verschlüsselt, und die Datei mit ihren Schlüsseln fehlt.
+rec-vault-keys-gone = Nichts wurde verändert. Bitten Sie, wer dieses Gerät betreut, „feedside.keys“ aus einer Kopie zurückzulegen.
+err-vault-keys-damaged = Die Datei mit den Schlüsseln der Daten ist nicht lesbar.
+rec-vault-keys-damaged = Nichts wurde verändert. Bitten Sie, wer dieses Gerät betreut, den ganzen Ordner aufzuheben.
+err-vault-full = Auf diesem Gerät ist kein Platz mehr.
+rec-vault-full = Alles ist, wie es war. Schaffen Sie Platz auf dem Gerät und versuchen Sie es noch einmal.
+err-vault-no-random = Das Gerät gab keine Zufallszahlen, sodass kein Schlüssel entstehen konnte.
+rec-vault-no-random = Alles ist, wie es war. Starten Sie das Gerät neu und versuchen Sie es noch einmal.

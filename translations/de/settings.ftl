@@ -37,3 +37,15 @@ settings-about-licence-text = MIT oder Apache-2.0. Bildschirme mit Slint unter d
 settings-about-fonts = Schrift
 settings-about-fonts-text = Atkinson Hyperlegible Next, SIL Open Font License 1.1.
 settings-about-caution = Vorsicht
+
+settings-lock = Sperre
+settings-lock-none = Noch keine PIN: Wer dieses Tablet in der Hand hat, kann alles lesen, was darauf ist.
+settings-lock-there = Was auf diesem Tablet ist, ist verschlüsselt und öffnet sich mit der PIN.
+settings-lock-set = PIN festlegen
+settings-lock-change = PIN ändern
+settings-lock-now = Jetzt sperren
+settings-lock-after = Mit PIN: sperrt, wenn es nicht berührt wurde, nach
+settings-lock-minutes = { $minutes } min
+settings-leave = Wie lange ein Paar bleibt
+settings-leave-how = Ein Paar verlässt dieses Tablet mit allen Besuchen so lange nach seiner letzten Quittung. Solange einer seiner Besuche auf die Quittung wartet, bleiben alle.
+settings-leave-days = { $days } Tage

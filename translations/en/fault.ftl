@@ -210,3 +210,20 @@ err-desk-codes-too-long = The file of codes is too long.
 rec-desk-codes-too-long = Check that it is the right file: at most one megabyte is read.
 err-desk-not-laid-out = The record could not be laid out in this form.
 rec-desk-not-laid-out = Try another form, and tell whoever looks after this computer.
+
+## The lock of what is kept.
+
+err-vault-wrong = That does not open it.
+rec-vault-wrong = Look at the digits and type them again.
+err-vault-wait = It is too early to try again.
+rec-vault-wait = Wait as long as the screen says.
+err-vault-device-gone = These data come from another device, or this one's own secret is gone, so that no PIN opens them.
+rec-vault-device-gone = Type the rescue code that was written down when the PIN was set.
+err-vault-keys-gone = The data here are encrypted, and the file of their keys is gone.
+rec-vault-keys-gone = Nothing was changed. Tell whoever looks after this device to put back “feedside.keys” from where it was copied.
+err-vault-keys-damaged = The file of the data's keys cannot be read.
+rec-vault-keys-damaged = Nothing was changed. Tell whoever looks after this device to keep the whole folder.
+err-vault-full = There is no room left on this device.
+rec-vault-full = All is as it was. Make room on the device, then try again.
+err-vault-no-random = The device gave no random numbers, so no key could be made.
+rec-vault-no-random = All is as it was. Start the device again, then try once more.

@@ -37,3 +37,15 @@ settings-about-licence-text = MIT or Apache-2.0. Screens by Slint under its roya
 settings-about-fonts = Type
 settings-about-fonts-text = Atkinson Hyperlegible Next, SIL Open Font License 1.1.
 settings-about-caution = Caution
+
+settings-lock = Lock
+settings-lock-none = No PIN yet: whoever holds this tablet can read all that is on it.
+settings-lock-there = What is on this tablet is encrypted and opens with the PIN.
+settings-lock-set = Set a PIN
+settings-lock-change = Change the PIN
+settings-lock-now = Lock now
+settings-lock-after = With a PIN: locks when it was not touched for
+settings-lock-minutes = { $minutes } min
+settings-leave = How long a pair stays
+settings-leave-how = A pair leaves this tablet, with all its visits, so long after its last receipt. As long as one of its visits waits for a receipt, all of them stay.
+settings-leave-days = { $days } days

@@ -12,6 +12,7 @@ use crate::findings::Policy;
 use crate::record::{
     Acknowledged, Entry, LastDay, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold,
 };
+use crate::store::vault::{Pin, RescueCode, Typed, VaultError};
 use crate::store::{Store, StoreError, VisitHead};
 
 pub use ward::WardLine;
@@ -35,6 +36,8 @@ pub enum Ask {
     Append(VisitId, Box<Entry>),
     /// A setting.
     Set(&'static str, String),
+    /// A new PIN, with the one before or the rescue code, at a time.
+    SetPin(Option<Typed>, Pin, WallTime),
 }
 
 /// What is told back.
@@ -52,6 +55,10 @@ pub enum Told {
     Safe(VisitId, u32),
     /// A setting is on disk.
     Kept,
+    /// The PIN is set; the rescue code that goes with it.
+    PinSet(RescueCode),
+    /// The PIN could not be set.
+    PinRefused(VaultError),
     /// It could not be done.
     Failed(StoreError),
 }
@@ -129,6 +136,10 @@ fn try_answer(store: &mut Store, policy: &Policy, ask: Ask) -> Result<Told, Stor
             store.set_setting(name, &word)?;
             Told::Kept
         }
+        Ask::SetPin(current, pin, now) => match store.set_pin(current.as_ref(), &pin, now) {
+            Ok(code) => Told::PinSet(code),
+            Err(error) => Told::PinRefused(error),
+        },
     })
 }
 

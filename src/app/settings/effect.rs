@@ -9,6 +9,10 @@ use crate::app::route::Route;
 pub enum Effect {
     /// Keep the settings.
     Keep(Box<Preferences>),
+    /// Set a PIN.
+    Pin,
+    /// Lock the data.
+    Lock,
     /// Leave.
     Leave,
 }
@@ -17,6 +21,8 @@ impl From<Effect> for Deed {
     fn from(effect: Effect) -> Self {
         match effect {
             Effect::Keep(preferences) => Self::Keep(preferences),
+            Effect::Pin => Self::Go(Route::Pin),
+            Effect::Lock => Self::Lock,
             Effect::Leave => Self::Go(Route::Ward),
         }
     }

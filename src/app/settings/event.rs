@@ -15,6 +15,14 @@ pub enum Event {
     MotionChosen(bool),
     /// The largest code, by its place.
     CapChosen(usize),
+    /// A PIN is to be set, or another one.
+    PinWanted,
+    /// Lock the data now.
+    LockWanted,
+    /// After how long they are locked, by its place.
+    LockChosen(usize),
+    /// How long a pair stays, by its place.
+    StayChosen(usize),
     /// The specialist's sign as typed.
     SpecialistTyped(String),
     /// The desk's key as typed.

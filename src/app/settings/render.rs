@@ -5,7 +5,7 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::handover::{image_of, modules};
 use crate::app::lists::list;
-use crate::app::preferences::TEXT_PERCENT;
+use crate::app::preferences::{LOCK_MINUTES, STAY_DAYS, TEXT_PERCENT};
 use crate::app::{ui, ward_policy};
 use crate::fault;
 use crate::handover::{Code, DeskPublic, VersionCap};
@@ -69,6 +69,21 @@ pub fn render(
         choice(
             words.say_with("settings-cap", &[("version", version.into())]),
             *cap == preferences.cap,
+        )
+    })));
+    let number =
+        |id: &str, name: &str, value: u16| words.say_with(id, &[(name, i64::from(value).into())]);
+    screen.set_has_pin(around.has_pin);
+    screen.set_locks(list(LOCK_MINUTES.iter().map(|minutes| {
+        choice(
+            number("settings-lock-minutes", "minutes", *minutes),
+            *minutes == preferences.lock_minutes,
+        )
+    })));
+    screen.set_stays(list(STAY_DAYS.iter().map(|days| {
+        choice(
+            number("settings-leave-days", "days", *days),
+            *days == preferences.stay_days,
         )
     })));
     screen.set_specialist(preferences.specialist.as_str().into());

@@ -1,7 +1,7 @@
 //! What each event on the settings screen leads to.
 
 use crate::app::around::Around;
-use crate::app::preferences::TEXT_PERCENT;
+use crate::app::preferences::{LOCK_MINUTES, STAY_DAYS, TEXT_PERCENT};
 use crate::handover::{DeskPublic, VersionCap};
 use crate::record::Label;
 use crate::words::Lang;
@@ -42,6 +42,18 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             }
             Err(error) => model.refused = Some((text, error)),
         },
+        Event::PinWanted => return vec![Effect::Pin],
+        Event::LockWanted => return vec![Effect::Lock],
+        Event::LockChosen(index) => {
+            if let Some(minutes) = LOCK_MINUTES.get(index) {
+                preferences.lock_minutes = *minutes;
+            }
+        }
+        Event::StayChosen(index) => {
+            if let Some(days) = STAY_DAYS.get(index) {
+                preferences.stay_days = *days;
+            }
+        }
         Event::BackWanted => return vec![Effect::Leave],
     }
     if preferences == *around.preferences {

@@ -10,7 +10,7 @@ use crate::app::keeper::Ask;
 use crate::app::open_visit::OpenVisit;
 use crate::app::preferences::Preferences;
 use crate::app::route::Route;
-use crate::app::{before, demo, handover, looking_back, pair, plan};
+use crate::app::{before, demo, handover, looking_back, pair, pin, plan};
 use crate::fault;
 use crate::record::{Label, PairId, Visit, VisitId, What};
 use crate::words::Words;
@@ -59,6 +59,11 @@ impl Shell {
             Deed::Keep(preferences) => self.keep(*preferences),
             Deed::Pack(taps) => return self.pack(taps),
             Deed::Amend => return self.amend(),
+            Deed::SetPin(current, pin) => {
+                let now = self.now().wall;
+                self.parts.keeper.ask(Ask::SetPin(current, pin, now));
+            }
+            Deed::Lock => self.lock_wanted = self.parts.has_pin,
         }
         vec![]
     }
@@ -79,6 +84,10 @@ impl Shell {
             Route::LookingBack => self.update(Event::LookingBack(looking_back::Event::Came)),
             Route::Plan => self.update(Event::Plan(plan::Event::Came)),
             Route::Handover => self.update(Event::Handover(handover::Event::Came)),
+            Route::Pin => {
+                let has_pin = self.parts.has_pin;
+                self.update(Event::Pin(pin::Event::Came(has_pin)))
+            }
             Route::Pair | Route::Bedside | Route::Practice | Route::Settings => vec![],
         }
     }
@@ -177,6 +186,7 @@ impl Shell {
             open: Some(open),
             preferences: &self.parts.preferences,
             policy: &self.parts.policy,
+            has_pin: self.parts.has_pin,
         };
         let (tablet, secret) = (&self.tablet, &self.parts.secret);
         let made = handover::pack::pack(open, &around, &self.words, tablet, secret, taps);

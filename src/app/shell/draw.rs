@@ -4,14 +4,15 @@ use slint::Global;
 
 use super::{Said, Shell};
 use crate::app::around::Around;
+use crate::app::look::{self, Look};
 use crate::app::route::Route;
 use crate::app::{
-    bedside, before, handover, looking_back, pair, plan, practice, settings, ui, ward,
+    bedside, before, handover, looking_back, pair, pin, plan, practice, settings, ui, ward,
 };
 
 impl Shell {
     pub(super) fn fill_words(&self, window: &ui::AppWindow) {
-        crate::app::strings::fill(&ui::Strings::get(window), &|id| self.words.say(id));
+        look::fill(&self.words, window);
     }
 
     /// Draws the screen that is seen; `only_clock` where nothing but the time has changed.
@@ -24,6 +25,7 @@ impl Shell {
             open: self.open.as_ref(),
             preferences: &self.parts.preferences,
             policy: &self.parts.policy,
+            has_pin: self.parts.has_pin,
         };
         let (models, words) = (&self.models, &self.words);
         if only_clock && self.route == Route::Bedside {
@@ -68,6 +70,7 @@ impl Shell {
                     settings::render(&models.settings, &around, words, tablet, &window);
                 }
             }
+            Route::Pin => pin::render(&models.pin, around.now, words, &window),
         }
         self.tell_safe();
     }
@@ -75,9 +78,7 @@ impl Shell {
     /// What stands around every screen: theme, banner, trouble, route.
     fn frame(&self, window: &ui::AppWindow) {
         let theme = ui::Theme::get(window);
-        theme.set_night(self.parts.preferences.night);
-        theme.set_left_handed(self.parts.preferences.left_handed);
-        theme.set_text(f32::from(self.parts.preferences.text_percent) / 100.0);
+        Look::of(&self.parts.preferences).put(&theme);
         theme.set_motion(self.parts.preferences.motion);
         let frame = ui::FrameAdapter::get(window);
         let running = self
@@ -104,6 +105,7 @@ impl Shell {
             Route::Handover => ui::Route::Handover,
             Route::Practice => ui::Route::Practice,
             Route::Settings => ui::Route::Settings,
+            Route::Pin => ui::Route::Pin,
         });
     }
 

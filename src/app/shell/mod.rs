@@ -17,7 +17,9 @@ use super::open_visit::OpenVisit;
 use super::preferences::Preferences;
 use super::route::Route;
 use super::settings::TabletShown;
-use super::{bedside, before, handover, looking_back, pair, plan, practice, settings, ui, ward};
+use super::{
+    bedside, before, handover, looking_back, pair, pin, plan, practice, settings, ui, ward,
+};
 use crate::fault;
 use crate::findings::Policy;
 use crate::handover::TabletKey;
@@ -42,6 +44,8 @@ pub struct Parts {
     pub trouble: Option<String>,
     /// The tablet's secret.
     pub secret: [u8; 32],
+    /// Whether a PIN is set.
+    pub has_pin: bool,
     /// Told of each entry by its number, for scripts that watch from outside.
     pub say_safe: Option<Box<dyn FnMut(Said)>>,
 }
@@ -74,6 +78,7 @@ struct Models {
     handover: handover::Model,
     practice: practice::Model,
     settings: settings::Model,
+    pin: pin::Model,
 }
 
 /// The shell.
@@ -89,6 +94,7 @@ pub struct Shell {
     models: Models,
     lists: Lists,
     trouble: Option<String>,
+    lock_wanted: bool,
 }
 
 impl Shell {
@@ -110,6 +116,7 @@ impl Shell {
             models: Models::default(),
             lists: Lists::default(),
             trouble: parts.trouble.take(),
+            lock_wanted: false,
             parts,
         };
         if let Some(window) = shell.parts.window.upgrade() {
@@ -130,6 +137,21 @@ impl Shell {
         self.open.as_ref()
     }
 
+    /// The settings.
+    pub const fn preferences(&self) -> &Preferences {
+        &self.parts.preferences
+    }
+
+    /// Whether a PIN is set, so that the data can be locked.
+    pub const fn has_pin(&self) -> bool {
+        self.parts.has_pin
+    }
+
+    /// Whether the data are to be locked now.
+    pub const fn lock_wanted(&self) -> bool {
+        self.lock_wanted
+    }
+
     /// The hand-over model, for a rehearsal that reads the codes.
     pub const fn handover(&self) -> &handover::Model {
         &self.models.handover
@@ -147,6 +169,8 @@ impl Shell {
             Route::Bedside => 100,
             Route::Before => 500,
             Route::Practice if self.models.practice.is_playing() => 33,
+            // A wait is counted down.
+            Route::Pin => 1_000,
             _ => 60_000,
         }
     }
@@ -173,6 +197,7 @@ impl Shell {
             open: self.open.as_ref(),
             preferences: &self.parts.preferences,
             policy: &self.parts.policy,
+            has_pin: self.parts.has_pin,
         };
         fn deeds<E: Into<Deed>>(effects: Vec<E>) -> Vec<Deed> {
             effects.into_iter().map(Into::into).collect()
@@ -198,6 +223,9 @@ impl Shell {
                 deeds(practice::update(&mut models.practice, event, &around, seed))
             }
             Event::Settings(event) => deeds(settings::update(&mut models.settings, event, &around)),
+            Event::Pin(event) => deeds(pin::update(&mut models.pin, event, now)),
+            // Only what is locked is opened.
+            Event::Opened(_) => vec![],
             Event::Ticked => match self.route {
                 Route::Bedside => deeds(bedside::update(
                     &mut models.bedside,
@@ -215,6 +243,7 @@ impl Shell {
                     &around,
                     0,
                 )),
+                Route::Pin => deeds(pin::update(&mut models.pin, pin::Event::Ticked, now)),
                 // What is due moves up as time goes.
                 Route::Ward => vec![Deed::AskWard],
                 _ => vec![],
@@ -247,6 +276,7 @@ impl Shell {
             Route::Handover => Event::Handover(handover::Event::BackWanted),
             Route::Practice => Event::Practice(practice::Event::BackWanted),
             Route::Settings => Event::Settings(settings::Event::BackWanted),
+            Route::Pin => Event::Pin(pin::Event::BackWanted),
         };
         self.update(event)
     }
@@ -260,6 +290,7 @@ impl Shell {
                     open: self.open.as_ref(),
                     preferences: &self.parts.preferences,
                     policy: &self.parts.policy,
+                    has_pin: self.parts.has_pin,
                 };
                 ward::update(&mut self.models.ward, ward::Event::Came(rows), &around)
                     .into_iter()
@@ -284,6 +315,11 @@ impl Shell {
                 vec![]
             }
             Told::Kept => vec![],
+            Told::PinSet(code) => {
+                self.parts.has_pin = true;
+                self.update(Event::Pin(pin::Event::Set(code)))
+            }
+            Told::PinRefused(error) => self.update(Event::Pin(pin::Event::Refused(error))),
             Told::Failed(error) => {
                 let explained = fault::store(&error, &self.words);
                 self.trouble = Some(format!("{} {}", explained.happened, explained.now_do));

@@ -14,12 +14,17 @@ use slint::winit_030::{EventResult, WinitWindowAccessor};
 use super::{Door, Phase, Place, RawTouch};
 use crate::app::connect::Hear;
 use crate::app::event::Event;
+use crate::app::idle::Idle;
 use crate::app::ui;
 
-/// Sets the hook of a window: touches go through the door first.
-pub fn set(window: &ui::AppWindow, door: &Rc<Door>) {
-    let door = Rc::clone(door);
+/// Sets the hook of a window: touches go through the door first. When anything was touched last is
+/// told to `idle`, for the lock; a page that is scrolled is a page that is read.
+pub fn set(window: &ui::AppWindow, door: &Rc<Door>, idle: &Rc<Idle>) {
+    let (door, idle) = (Rc::clone(door), Rc::clone(idle));
     window.window().on_winit_window_event(move |window, event| {
+        if is_a_hand(event) {
+            idle.touched(door.now_ms());
+        }
         let touch = raw_of(event, window.scale_factor(), door.now_ms());
         if touch.is_some_and(|touch| door.raw(touch)) {
             EventResult::PreventDefault
@@ -27,6 +32,18 @@ pub fn set(window: &ui::AppWindow, door: &Rc<Door>) {
             EventResult::Propagate
         }
     });
+}
+
+/// Whether a person moves something.
+const fn is_a_hand(event: &WindowEvent) -> bool {
+    matches!(
+        event,
+        WindowEvent::Touch(_)
+            | WindowEvent::CursorMoved { .. }
+            | WindowEvent::MouseInput { .. }
+            | WindowEvent::MouseWheel { .. }
+            | WindowEvent::KeyboardInput { .. }
+    )
 }
 
 /// Lets what taps change be drawn at once. The toolkit by itself begins to draw a frame after the

@@ -37,6 +37,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
             )
             .into(),
     );
+    screen.set_has_pin(around.has_pin);
     screen.set_offer_demo(model.loaded && model.lines.is_empty());
     screen.set_rows(list(
         model.lines.iter().map(|line| row(line, around, words)),

@@ -103,7 +103,7 @@ impl Vault {
             return Ok(None);
         };
         let device = self.device.as_ref().ok_or(VaultError::KeysDamaged)?;
-        slot.unwrap(Opens::Device, &device[..], &[], self.keys.salt)?
+        slot.open(Opens::Device, &device[..], &[], self.keys.salt)?
             .ok_or(VaultError::KeysDamaged)
             .map(Some)
     }
@@ -135,7 +135,7 @@ impl Vault {
         self.tries.count(now.utc_ms());
         self.place.write_tries(&self.tries);
         let key = match slot {
-            Some(slot) => slot.unwrap(opens, secret, device, self.keys.salt)?,
+            Some(slot) => slot.open(opens, secret, device, self.keys.salt)?,
             None => None,
         };
         let Some(key) = key else {

@@ -58,7 +58,8 @@ impl Pin {
 pub struct RescueCode(String);
 
 impl RescueCode {
-    pub(super) fn from_random(random: [u8; 16]) -> Self {
+    /// A code made of random bytes.
+    pub fn from_random(random: [u8; 16]) -> Self {
         // Of 2^128 numbers, 10^30 remainders: none is likelier than another by more than 1 in 10^8.
         let number = u128::from_le_bytes(random) % 10_u128.pow(30);
         Self(format!("{number:030}"))

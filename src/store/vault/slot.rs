@@ -106,7 +106,7 @@ impl Slot {
     }
 
     /// The key, if the secret is the one; the file's salt is put beside it.
-    pub(super) fn unwrap(
+    pub(super) fn open(
         &self,
         opens: Opens,
         secret: &[u8],

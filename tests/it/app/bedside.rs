@@ -40,6 +40,7 @@ fn led_to(more: Vec<(u64, What)>, at_ms: u64, events: &[Event]) -> Vec<Effect> {
         open: Some(&open),
         preferences: &Preferences::default(),
         policy: &Policy::built_in(),
+        has_pin: false,
     };
     let mut model = Model::default();
     let mut effects = Vec::new();

@@ -11,6 +11,7 @@ mod hand;
 mod looking_closer;
 mod never_lost;
 mod pages;
+mod pin;
 mod practice;
 mod strip_by_hand;
 pub(crate) mod tablet;

@@ -45,6 +45,7 @@ fn with<T>(visit: Visit, at_ms: u64, act: impl FnOnce(&Around<'_>) -> T) -> T {
         open: Some(&open),
         preferences: &specialist(),
         policy: &Policy::built_in(),
+        has_pin: false,
     })
 }
 
@@ -174,6 +175,7 @@ fn a_weight_said_to_be_right_while_no_visit_is_open_waits_for_the_next_of_that_p
         open: None,
         preferences: &preferences,
         policy: &policy,
+        has_pin: false,
     };
     let fresh = PairId::of(Uuid::from_u128(1));
     let mut model = pair::Model::default();
@@ -264,6 +266,7 @@ fn a_twin_shares_the_mother_and_the_first_pair_learns_of_it() {
         open: None,
         preferences: &specialist(),
         policy: &Policy::built_in(),
+        has_pin: false,
     };
     let mut model = pair::Model {
         story: Some(Box::new(story(&[], &[]))),
@@ -422,6 +425,7 @@ fn the_ward_is_ordered_by_what_is_due_the_gravest_of_it_first() {
         open: None,
         preferences: &Preferences::default(),
         policy: &policy,
+        has_pin: false,
     };
     let mut model = ward::Model::default();
     ward::update(&mut model, ward::Event::Came(lines), &around);

@@ -39,6 +39,7 @@ impl Practising {
             open: None,
             preferences: &self.preferences,
             policy: &self.policy,
+            has_pin: false,
         };
         update(&mut self.model, event, &around, 11)
     }

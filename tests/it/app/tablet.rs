@@ -89,6 +89,7 @@ pub fn tablet_over(store: Store, (width, height): (u32, u32)) -> Tablet {
         policy: Policy::built_in(),
         trouble: None,
         secret: [3; 32],
+        has_pin: false,
         say_safe: None,
     })));
     let one = hearer(&shell, None);
