@@ -82,6 +82,9 @@ echo "== files for the commands"
 echo "== killed while taps come in"
 "$python" "$here/kill_taps.py" "$programs/feedside" "${KILLS:-200}"
 
+echo "== the lock"
+"$python" "$here/lock.py" "$programs/feedside"
+
 echo "== the desk, killed while a scanner types"
 "$python" "$here/kill_desk.py" "$programs/feedside-desk" "$programs/examples/sealed_many" "${SCANS:-500}"
 
