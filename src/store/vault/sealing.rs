@@ -41,7 +41,7 @@ pub(crate) fn seal_if_plain(path: &Path, house: &House, key: &FileKey) -> Result
     }
     let plain = door::open(path, house, None)?;
     // No log is left beside it: all goes into the one file, and the new one has no log of the old.
-    plain.pragma_update(None, "journal_mode", "DELETE")?;
+    without_log(&plain)?;
     let new = beside(path);
     remove(&new)?;
     copy(&plain, &new, key)?;
@@ -51,7 +51,7 @@ pub(crate) fn seal_if_plain(path: &Path, house: &House, key: &FileKey) -> Result
     if counts(&sealed)? != kept {
         return Err(StoreError::Disk);
     }
-    sealed.pragma_update(None, "journal_mode", "DELETE")?;
+    without_log(&sealed)?;
     drop(sealed);
     let old = OpenOptions::new().write(true).open(path);
     fs::rename(&new, path).map_err(|_| StoreError::NoAccess)?;
@@ -62,6 +62,18 @@ pub(crate) fn seal_if_plain(path: &Path, house: &House, key: &FileKey) -> Result
         overwrite(old);
     }
     Ok(())
+}
+
+/// Ends the log. Only who has the file alone can: another program that goes on writing to the old one
+/// would write to a file that is gone.
+fn without_log(connection: &Connection) -> Result<(), StoreError> {
+    let mode: String =
+        connection.query_row("PRAGMA journal_mode = DELETE", [], |row| row.get(0))?;
+    if mode == "delete" {
+        Ok(())
+    } else {
+        Err(StoreError::Locked)
+    }
 }
 
 fn copy(plain: &Connection, new: &Path, key: &FileKey) -> Result<(), StoreError> {

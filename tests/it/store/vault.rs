@@ -238,6 +238,24 @@ fn a_plain_file_of_an_earlier_version_becomes_an_encrypted_one_with_all_that_was
     assert_eq!(everything(&without_pin(&folder)), before);
 }
 
+#[test]
+fn a_plain_file_that_another_program_has_open_is_not_encrypted_under_it() {
+    let folder = Folder::new("vault-plain-held");
+    let path = folder.file("feedside.db");
+    let other = Store::open(&path).unwrap();
+    begun(&other);
+    let open = || {
+        let vault = vault(&folder);
+        let key = vault.key_without_pin().unwrap().unwrap();
+        Store::open_locked(vault, &key)
+    };
+    assert!(matches!(open(), Err(StoreError::Locked)));
+    assert!(holds(&fs::read(&path).unwrap(), PLAIN_BEGINNING));
+    other.save_pair(&pair(2)).unwrap();
+    drop(other);
+    assert_eq!(open().unwrap().pairs().unwrap().len(), 2);
+}
+
 /// All that the store tells.
 fn everything(store: &Store) -> String {
     let pairs = store.pairs().unwrap();
