@@ -42,7 +42,7 @@ fn a_file_of_a_newer_version_is_refused_and_left_alone() {
     let before = fs::read(&path).unwrap();
     assert!(matches!(
         Store::open(&path),
-        Err(StoreError::TooNew { found: 7, known: 2 })
+        Err(StoreError::TooNew { found: 7, known: 3 })
     ));
     assert_eq!(fs::read(&path).unwrap(), before);
 }

@@ -10,7 +10,7 @@ use rusqlite::Connection;
 
 use super::{Folder, begun, pair, visit, wall};
 
-const VERSIONS: u32 = 2;
+const VERSIONS: u32 = 3;
 
 fn schema(path: &Path) -> Vec<String> {
     let connection = Connection::open(path).unwrap();
