@@ -11,6 +11,7 @@ pub(crate) mod door;
 mod entry;
 mod error;
 mod gist;
+mod leaving;
 mod pair;
 pub(crate) mod row;
 mod setting;
@@ -27,6 +28,7 @@ use vault::{FileKey, Pin, RescueCode, Typed, Vault, VaultError};
 
 pub use error::StoreError;
 pub use gist::VisitGist;
+pub use leaving::KeepDays;
 pub use visit::VisitHead;
 pub use ward::WardRow;
 

@@ -6,6 +6,7 @@ mod damage;
 mod frozen;
 mod kept;
 mod killed;
+mod leaving;
 mod vault;
 mod ward;
 

@@ -1,0 +1,1 @@
+DELETE FROM entry WHERE visit IN (SELECT number FROM visit WHERE pair = ?1)

@@ -1,0 +1,1 @@
+UPDATE pair SET leaves = 1 WHERE id = ?1

@@ -1,0 +1,1 @@
+DELETE FROM pair WHERE id = ?1

@@ -1,0 +1,1 @@
+DELETE FROM visit WHERE pair = ?1
