@@ -10,6 +10,11 @@ use crate::record::{RecordError, WallTime};
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub struct KeepDays(u16);
 
+/// Whether traces of what left may still be in the file: set together with the leaving, so that a
+/// process that is killed before they are gone is followed by one that goes on.
+const TRACES: &str = "traces";
+const TRACES_LEFT: &str = "left";
+
 const DAYS_LEAST: u16 = 1;
 const DAYS_MOST: u16 = 365;
 const DAY_MS: i64 = 24 * 60 * 60 * 1_000;
@@ -69,13 +74,20 @@ impl Store {
             leave(&transaction, pair)?;
             left += 1;
         }
+        if 0 < left {
+            transaction
+                .prepare_cached(include_str!("../setting/set.sql"))?
+                .execute([TRACES, TRACES_LEFT])?;
+        }
         transaction.commit()?;
-        if 0 < left || has_free_pages(&self.connection)? {
+        if self.setting(TRACES)?.as_deref() == Some(TRACES_LEFT) {
             // What left was overwritten where it stood, but a page that was once split may hold a
             // copy of what moved to its neighbour: the file is written anew without them.
             self.connection.execute_batch("VACUUM")?;
+            // And the log holds pages as they were, until it is cut.
+            cut_log(&self.connection)?;
+            self.set_setting(TRACES, "none")?;
         }
-        cut_log(&self.connection)?;
         Ok(left)
     }
 }
@@ -103,15 +115,7 @@ fn leave(connection: &Connection, pair: [u8; 16]) -> Result<(), StoreError> {
     Ok(())
 }
 
-/// Whether pairs left and the file was not written anew since, as when the process was killed in
-/// between: hardly anything else here gives pages back.
-fn has_free_pages(connection: &Connection) -> Result<bool, StoreError> {
-    let free: i64 = connection.pragma_query_value(None, "freelist_count", |row| row.get(0))?;
-    Ok(0 < free)
-}
-
-/// Cuts the log to nothing: it holds pages as they were, with what left, until it is written over.
-/// Each time, since the last time another program may have held it.
+/// Cuts the log to nothing.
 fn cut_log(connection: &Connection) -> Result<(), StoreError> {
     let is_held: bool =
         connection.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get(0))?;

@@ -679,6 +679,7 @@ fn traces_that_a_killed_process_left_are_gone_after_the_next_time() {
             DELETE FROM gist WHERE visit IN (SELECT number FROM visit WHERE leaves = 1);
             DELETE FROM visit WHERE leaves = 1;
             DELETE FROM pair WHERE leaves = 1;
+            INSERT INTO setting VALUES ('traces', 'left');
             COMMIT;
             PRAGMA wal_checkpoint(TRUNCATE)",
         )

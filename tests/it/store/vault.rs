@@ -6,13 +6,13 @@
 use std::fs;
 use std::path::Path;
 
-use feedside::record::WallTime;
+use feedside::record::{WallTime, What};
 use feedside::store::vault::{Cost, FileKey, Pin, PinFault, Typed, Vault, VaultError, WAITS_MS};
-use feedside::store::{Store, StoreError};
+use feedside::store::{KeepDays, Store, StoreError};
 use proptest::prelude::*;
 use sha2::{Digest as _, Sha256};
 
-use super::{Folder, begun, pair, visit, wall};
+use super::{Folder, begun, entry, label, pair, visit, wall};
 
 const PIN: &str = "402715";
 const OTHER: &str = "402716";
@@ -393,6 +393,28 @@ fn every_file_of_the_folder_is_its_owners_alone() {
             .mode();
         assert_eq!(mode & 0o077, 0, "{name}");
     }
+}
+
+#[test]
+fn what_leaves_an_encrypted_file_leaves_it_whole_and_encrypted() {
+    let folder = Folder::new("vault-leaving");
+    locked(&folder);
+    let store = with(&folder, PIN, wall(0)).unwrap();
+    let id = visit(1, 1, 0).id;
+    let signed = What::Signed {
+        by: label("feeding lead"),
+    };
+    store.append(id, &entry(1, signed)).unwrap();
+    let receipt = "1234567890".to_owned();
+    let receipt = What::ReceiptTaken { receipt };
+    store.append(id, &entry(2, receipt)).unwrap();
+    store.save_pair(&pair(2)).unwrap();
+    let later = wall(40 * 24 * 3_600_000);
+    assert_eq!(store.let_leave(later, KeepDays::default()).unwrap(), 1);
+    drop(store);
+    let store = with(&folder, PIN, wall(0)).unwrap();
+    assert_eq!(store.pairs().unwrap(), [pair(2)]);
+    assert!(!holds(&all_bytes(&folder), PLAIN_BEGINNING));
 }
 
 /// An encrypted folder, made once and copied.
