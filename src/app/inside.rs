@@ -8,7 +8,7 @@ use super::preferences::{self, Preferences};
 use super::ward_policy::{self, Counting};
 use crate::record::WallTime;
 use crate::store::vault::{Cost, FileKey, Typed, Vault, VaultError};
-use crate::store::{Store, StoreError};
+use crate::store::{KeepDays, Store, StoreError};
 
 /// The name under which the tablet's secret is kept.
 const SECRET: &str = "tablet_key";
@@ -48,7 +48,7 @@ impl Inside {
     ///
     /// # Errors
     /// As [`NotOpened`].
-    pub fn of(data: &Path, vault: Vault, key: &FileKey) -> Result<Self, NotOpened> {
+    pub fn of(data: &Path, vault: Vault, key: &FileKey, now: WallTime) -> Result<Self, NotOpened> {
         let has_pin = vault.has_pin();
         let mut store = Store::open_locked(vault, key)?;
         let secret = tablet_secret(&store)?;
@@ -59,6 +59,10 @@ impl Inside {
             }
         }
         let preferences = Preferences::read(|name| kept.get(name).cloned());
+        // What does not leave now leaves the next time; nobody is kept out for it.
+        if let Ok(keep) = KeepDays::new(preferences.stay_days.into()) {
+            let _ = store.let_leave(now, keep);
+        }
         let counting = ward_policy::at_start(&store, data)?;
         let unfinished = store
             .open_visit()?
@@ -80,7 +84,7 @@ impl Inside {
     pub fn typed(data: &Path, typed: &Typed, cost: Cost, now: WallTime) -> Result<Self, NotOpened> {
         let mut vault = Vault::of(data, cost)?;
         let key = vault.key(typed, now)?;
-        Self::of(data, vault, &key)
+        Self::of(data, vault, &key, now)
     }
 }
 

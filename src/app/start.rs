@@ -152,7 +152,9 @@ pub fn run(data: &Path, say_safe: bool) -> Result<(), StartError> {
     std::fs::create_dir_all(data).map_err(StartError::Folder)?;
     let vault = Vault::of(data, COST)?;
     let key = vault.key_without_pin()?;
-    let inside = key.map(|key| Inside::of(data, vault, &key)).transpose()?;
+    let inside = key
+        .map(|key| Inside::of(data, vault, &key, wall_now()))
+        .transpose()?;
     let window = ui::AppWindow::new()?;
     let idle = Rc::new(Idle::default());
     let behind = InFolder {

@@ -133,7 +133,7 @@ fn start_after(folder: &Folder, ms: u64) -> Started {
     connect(&window, &hear);
     let vault = vault(&folder);
     if let Some(key) = vault.key_without_pin().unwrap() {
-        let inside = Inside::of(&folder, vault, &key).unwrap();
+        let inside = Inside::of(&folder, vault, &key, clock.now().wall).unwrap();
         front.borrow_mut().let_in(inside);
         hear(Event::Ticked);
     }
@@ -285,7 +285,7 @@ fn a_feed_that_runs_goes_on_through_the_lock_with_every_tap() {
         let path = folder.file(".");
         let vault = vault(&path);
         let key = vault.key_without_pin().unwrap().unwrap();
-        let inside = Inside::of(&path, vault, &key).unwrap();
+        let inside = Inside::of(&path, vault, &key, sample_began()).unwrap();
         inside.store.save_pair(&sample_pair()).unwrap();
         inside.store.begin_visit(&visit).unwrap();
     }
@@ -393,6 +393,39 @@ fn a_pin_is_changed_with_the_one_before_and_a_wrong_one_is_told_at_the_end() {
     assert!(tablet.is_locked());
     tablet.keys("771203");
     assert!(!tablet.is_locked());
+}
+
+#[test]
+fn a_pair_leaves_at_the_start_that_comes_so_many_days_after_its_receipt() {
+    let folder = Folder::new("lock-leaves");
+    let mut visit = empty_visit();
+    let by = feedside::record::Label::new("E. Hart").unwrap();
+    add(&mut visit, 1_000, What::Signed { by });
+    let path = folder.file(".");
+    let inside = |days: i64| {
+        let vault = vault(&path);
+        let key = vault.key_without_pin().unwrap().unwrap();
+        let now = sample_began().plus_ms(days * 24 * 3_600_000 + 60_000);
+        Inside::of(&path, vault, &key, now).unwrap()
+    };
+    let pairs = |days| inside(days).store.pairs().unwrap().len();
+    {
+        let inside = inside(0);
+        inside.store.save_pair(&sample_pair()).unwrap();
+        inside.store.begin_visit(&visit).unwrap();
+    }
+    assert_eq!(pairs(400), 1, "the desk has no receipt for it yet");
+    let receipt = "1234567890".to_owned();
+    let entry = visit.journal.next(
+        feedside::record::At::ms(2_000),
+        sample_began().plus_ms(2_000),
+        What::ReceiptTaken { receipt },
+    );
+    inside(0).store.append(visit.id, &entry).unwrap();
+    assert_eq!(pairs(29), 1);
+    inside(0).store.set_setting("stay_days", "90").unwrap();
+    assert_eq!(pairs(89), 1);
+    assert_eq!(pairs(90), 0);
 }
 
 #[test]
