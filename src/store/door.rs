@@ -74,6 +74,8 @@ pub(crate) fn begin(connection: &Connection) -> Result<Transaction<'_>, StoreErr
 fn try_open(path: &Path, house: &House, key: Option<&FileKey>) -> Result<Connection, StoreError> {
     let mut connection = Connection::open(path)?;
     if let Some(key) = key {
+        // What it would say of a damaged page is told as an error, not on the terminal.
+        connection.pragma_update(None, "cipher_log_level", "NONE")?;
         // Before anything else is asked of the file.
         connection.pragma_update(None, "key", key.as_pragma().as_str())?;
     }

@@ -104,29 +104,43 @@ impl Place {
         }
     }
 
-    /// What a file says, or else its copy; damaged only where neither can be read.
+    /// What a file says, or else its copy; damaged only where neither can be read. The one that
+    /// counts is then written over the other where they differ: a copy from before a PIN was set,
+    /// left by a process that was killed in between, must not open the file one day.
     fn either<T>(
         &self,
         name: &str,
         read: impl Fn(&[u8]) -> Option<T>,
     ) -> Result<Option<T>, VaultError> {
-        let mut there = false;
-        for name in [name.to_owned(), copy_of(name)] {
-            match fs::read(self.file(&name)).map(Zeroizing::new) {
-                Ok(bytes) => {
-                    there = true;
-                    if let Some(value) = checked(&bytes).and_then(&read) {
-                        return Ok(Some(value));
-                    }
+        let (first, copy) = (self.read(name)?, self.read(&copy_of(name))?);
+        for (whole, other, other_name) in [
+            (&first, &copy, copy_of(name)),
+            (&copy, &first, name.to_owned()),
+        ] {
+            let Some(whole) = whole else {
+                continue;
+            };
+            if let Some(value) = checked(whole).and_then(&read) {
+                if other.as_ref() != Some(whole) {
+                    // A folder that cannot be written to is still read.
+                    let _ = self.write(&other_name, whole);
                 }
-                Err(error) if error.kind() == ErrorKind::NotFound => {}
-                Err(error) => return Err(error.into()),
+                return Ok(Some(value));
             }
         }
-        if there {
+        if first.is_some() || copy.is_some() {
             Err(VaultError::KeysDamaged)
         } else {
             Ok(None)
+        }
+    }
+
+    /// A file's bytes; `None` where it is not there.
+    fn read(&self, name: &str) -> Result<Option<Zeroizing<Vec<u8>>>, VaultError> {
+        match fs::read(self.file(name)) {
+            Ok(bytes) => Ok(Some(Zeroizing::new(bytes))),
+            Err(error) if error.kind() == ErrorKind::NotFound => Ok(None),
+            Err(error) => Err(error.into()),
         }
     }
 

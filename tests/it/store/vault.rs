@@ -329,6 +329,52 @@ fn one_damaged_or_lost_file_of_keys_does_no_harm_and_both_are_told_and_left() {
 }
 
 #[test]
+fn a_copy_that_differs_is_put_right_by_the_one_that_counts() {
+    for damaged in ["feedside.keys", "feedside.keys.copy", "feedside.device"] {
+        let folder = Folder::new("vault-heals");
+        locked(&folder);
+        let before = fs::read(folder.file(damaged)).unwrap();
+        fs::write(folder.file(damaged), b"{").unwrap();
+        drop(vault(&folder));
+        assert_eq!(fs::read(folder.file(damaged)).unwrap(), before, "{damaged}");
+    }
+    // The copy from before the PIN was set would open the file without it.
+    let folder = Folder::new("vault-stale");
+    drop(without_pin(&folder));
+    let stale = fs::read(folder.file("feedside.keys.copy")).unwrap();
+    locked(&folder);
+    fs::write(folder.file("feedside.keys.copy"), stale).unwrap();
+    drop(vault(&folder));
+    fs::write(folder.file("feedside.keys"), b"{").unwrap();
+    assert!(vault(&folder).has_pin());
+    assert!(with(&folder, PIN, wall(0)).is_ok());
+}
+
+#[test]
+fn a_first_start_that_was_killed_at_any_step_is_followed_by_one_that_works() {
+    let whole = Folder::new("vault-whole-start");
+    drop(without_pin(&whole));
+    let written = [
+        "feedside.device",
+        "feedside.device.copy",
+        "feedside.keys",
+        "feedside.keys.copy",
+    ];
+    for done in 0..=written.len() {
+        let folder = Folder::new("vault-killed-start");
+        for name in &written[..done] {
+            fs::copy(whole.file(name), folder.file(name)).unwrap();
+        }
+        if let Some(next) = written.get(done) {
+            fs::write(folder.file(&format!("{next}.new")), b"half").unwrap();
+        }
+        locked(&folder);
+        let store = with(&folder, PIN, wall(0)).unwrap();
+        assert!(has_the_visit(&store), "after {done} files");
+    }
+}
+
+#[test]
 fn on_another_device_only_the_rescue_code_opens_and_then_a_pin_can_be_set() {
     let folder = Folder::new("vault-device");
     let rescue = locked(&folder);
@@ -484,6 +530,7 @@ proptest! {
             fs::write(folder.file(name), &bytes).unwrap();
             let (vault, key) = opened(&folder).unwrap();
             prop_assert!(has_the_visit(&Store::open_locked(vault, &key).unwrap()));
+            fs::write(folder.file(name), &bytes).unwrap();
             fs::write(folder.file(&format!("{name}.copy")), &bytes).unwrap();
             prop_assert_eq!(opened(&folder).unwrap_err(), VaultError::KeysDamaged);
             whole(&folder);
