@@ -239,6 +239,21 @@ fn a_plain_file_of_an_earlier_version_becomes_an_encrypted_one_with_all_that_was
 }
 
 #[test]
+fn the_bytes_of_the_plain_file_are_overwritten() {
+    let (folder, aside) = (Folder::new("vault-over"), Folder::new("vault-over-aside"));
+    let path = folder.file("feedside.db");
+    begun(&Store::open(&path).unwrap());
+    // A second name for the same bytes.
+    fs::hard_link(&path, aside.file("same")).unwrap();
+    let length = fs::metadata(&path).unwrap().len();
+    assert!(holds(&all_bytes(&aside), pair(1).bed.as_str().as_bytes()));
+    drop(without_pin(&folder));
+    let left = all_bytes(&aside);
+    assert_eq!(u64::try_from(left.len()).unwrap(), length);
+    assert!(left.iter().all(|byte| *byte == 0));
+}
+
+#[test]
 fn a_plain_file_that_another_program_has_open_is_not_encrypted_under_it() {
     let folder = Folder::new("vault-plain-held");
     let path = folder.file("feedside.db");
