@@ -29,3 +29,21 @@ pub mod clerk;
 
 #[cfg(all(feature = "app", feature = "desk"))]
 pub mod rehearse;
+
+/// Android's way in. The data lie in the app's own folder, which no other app can read; no picture of
+/// the screen can be taken, nor does one stand among the recent apps.
+#[cfg(all(target_os = "android", feature = "app"))]
+#[allow(unsafe_code)] // The system looks for this name.
+#[unsafe(no_mangle)]
+fn android_main(app: slint::android::AndroidApp) {
+    use slint::android::android_activity::WindowManagerFlags;
+
+    app.set_window_flags(WindowManagerFlags::SECURE, WindowManagerFlags::empty());
+    let Some(data) = app.internal_data_path() else {
+        return;
+    };
+    if slint::android::init(app).is_ok() {
+        // There is nobody to tell: what goes wrong later is told on the screen.
+        let _ = app::start::run(&data, false);
+    }
+}

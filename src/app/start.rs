@@ -224,7 +224,15 @@ pub fn usual_data_folder() -> std::path::PathBuf {
             .map(std::path::PathBuf::from)
     };
     from("XDG_DATA_HOME")
-        .or_else(|| from("HOME").map(|home| home.join(".local/share")))
+        .or_else(|| {
+            // Elsewhere an app of iOS cannot write.
+            let in_home = if cfg!(target_os = "ios") {
+                "Library/Application Support"
+            } else {
+                ".local/share"
+            };
+            from("HOME").map(|home| home.join(in_home))
+        })
         .or_else(|| from("LOCALAPPDATA"))
         .unwrap_or_else(std::env::temp_dir)
         .join("feedside")
