@@ -68,6 +68,9 @@ bundles=("$rehearsal/exports/visit.fhir.json" "$rehearsal/exports/visit.document
 node "$here/check_fhir.mjs" "${bundles[@]}"
 "$python" "$here/check_hl7.py" "$rehearsal/exports/visit.hl7"
 
+echo "== the Android package's manifest"
+"$here/check_android.sh" "$work"
+
 echo "== killed while sending"
 "$python" "$here/kill_sends.py" "$programs/feedside-desk" "$programs/examples/many_records" \
     "${KILLS:-100}"
