@@ -14,6 +14,7 @@ mod figures;
 mod form;
 pub mod hl7;
 mod json;
+pub mod month;
 pub mod note;
 mod observed;
 #[cfg(feature = "pdf")]
