@@ -20,6 +20,7 @@ const SCREEN_AREAS: &[&str] = &[
     "before",
     "bedside",
     "looking-back",
+    "month",
     "plan",
     "practice",
     "handover",

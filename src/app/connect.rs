@@ -9,7 +9,7 @@ use slint::{ComponentHandle, Global, Timer};
 use super::event::Event;
 use super::front::Hears;
 use super::{
-    bedside, before, handover, looking_back, pair, pin, plan, practice, settings, ui, ward,
+    bedside, before, handover, looking_back, month, pair, pin, plan, practice, settings, ui, ward,
 };
 use crate::record::{Side, Sign, TapWhat};
 
@@ -49,6 +49,7 @@ pub fn connect(window: &ui::AppWindow, hear: &Hear) {
     practising(window, hear);
     preferences(window, hear);
     at_the_lock(window, hear);
+    last_days(window, hear);
 }
 
 /// A place in a list as the window gives it.
@@ -76,6 +77,7 @@ fn ward_and_pair(window: &ui::AppWindow, hear: &Hear) {
     on!(hear, it.on_new_pair() => Event::Ward(ward::Event::NewWanted));
     on!(hear, it.on_practice() => Event::Ward(ward::Event::PracticeWanted));
     on!(hear, it.on_settings() => Event::Ward(ward::Event::SettingsWanted));
+    on!(hear, it.on_month() => Event::Ward(ward::Event::MonthWanted));
     on!(hear, it.on_demo() => Event::Ward(ward::Event::DemoWanted));
     let it = ui::PairAdapter::get(window);
     on!(hear, it.on_back() => Event::Pair(pair::Event::BackWanted));
@@ -352,6 +354,11 @@ fn preferences(window: &ui::AppWindow, hear: &Hear) {
             hear(Event::Settings(It::DeskKeyTyped(text.into())));
         }
     });
+}
+
+fn last_days(window: &ui::AppWindow, hear: &Hear) {
+    let it = ui::MonthAdapter::get(window);
+    on!(hear, it.on_back() => Event::Month(month::Event::BackWanted));
 }
 
 fn at_the_lock(window: &ui::AppWindow, hear: &Hear) {

@@ -20,6 +20,8 @@ pub enum Deed {
     TakeBack,
     /// Ask for the ward's list.
     AskWard,
+    /// Ask for the month's figures, or for more of them.
+    AskMonth,
     /// Ask for a pair's story and show it.
     ShowPair(PairId),
     /// Show the form: for a new pair, or to change one.

@@ -2,7 +2,9 @@
 
 use super::inside::{Inside, NotOpened};
 use super::keeper::Told;
-use super::{bedside, before, handover, looking_back, pair, pin, plan, practice, settings, ward};
+use super::{
+    bedside, before, handover, looking_back, month, pair, pin, plan, practice, settings, ward,
+};
 
 /// One event.
 #[derive(Debug)]
@@ -27,6 +29,8 @@ pub enum Event {
     Settings(settings::Event),
     /// On the lock's screen.
     Pin(pin::Event),
+    /// On the month's screen.
+    Month(month::Event),
     /// What was typed at the lock opened the data, or did not.
     Opened(Box<Result<Inside, NotOpened>>),
     /// The app was started.

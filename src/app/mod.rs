@@ -22,6 +22,7 @@ pub mod keeper;
 pub mod lists;
 pub mod look;
 pub mod looking_back;
+pub mod month;
 pub mod open_visit;
 pub mod pair;
 pub mod picture;

@@ -23,11 +23,13 @@ pub enum Route {
     Settings,
     /// A PIN to be set.
     Pin,
+    /// The ward's last days in figures.
+    Month,
 }
 
 impl Route {
     /// All screens, each with the word used in file names.
-    pub const ALL: [(Self, &'static str); 10] = [
+    pub const ALL: [(Self, &'static str); 11] = [
         (Self::Ward, "ward"),
         (Self::Pair, "pair"),
         (Self::Before, "before"),
@@ -38,5 +40,6 @@ impl Route {
         (Self::Practice, "practice"),
         (Self::Settings, "settings"),
         (Self::Pin, "pin"),
+        (Self::Month, "month"),
     ];
 }

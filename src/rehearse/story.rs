@@ -13,7 +13,7 @@ use crate::app::handover::pack;
 use crate::app::picture::Canvas;
 use crate::app::preferences::Preferences;
 use crate::app::{
-    before, handover, looking_back, pair, pin, plan, practice, settings, ward as ward_screen,
+    before, handover, looking_back, month, pair, pin, plan, practice, settings, ward as ward_screen,
 };
 use crate::desk::{As, Desk, Said, read};
 use crate::findings::Policy;
@@ -114,6 +114,7 @@ pub fn walk(out: &Path, seed: u64, eye: &mut dyn Eye) -> Result<Walked, Rehearse
     tell(export(&desk, number, out)?);
     write_visit(&tablet, out)?;
     practise(&mut tablet, eye)?;
+    month_screen(&mut tablet, eye)?;
     settings_screen(&mut tablet, eye)?;
     Ok(Walked { tablet, desk, told })
 }
@@ -456,6 +457,13 @@ fn practise(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<(), RehearseError>
     eye.look(tablet, "practice-told")?;
     tablet.hear(Event::Practice(Practice::BackWanted));
     tablet.hear(Event::Practice(Practice::BackWanted));
+    Ok(())
+}
+
+fn month_screen(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<(), RehearseError> {
+    tablet.hear(Event::Ward(ward_screen::Event::MonthWanted));
+    look(tablet, eye)?;
+    tablet.hear(Event::Month(month::Event::BackWanted));
     Ok(())
 }
 

@@ -14,3 +14,4 @@ ward-no-next-look = Kein nächster Blick gesetzt
 ward-waiting-receipt = Wartet auf Quittung
 ward-visit-open = Besuch offen
 ward-no-pin = Keine PIN ist festgelegt: Wer dieses Tablet in der Hand hat, kann alles lesen, was darauf ist. Legen Sie in den Einstellungen eine fest, bevor das erste wirkliche Paar kommt.
+ward-month = Monat

@@ -14,3 +14,4 @@ ward-no-next-look = No next look set
 ward-waiting-receipt = Waiting for a receipt
 ward-visit-open = Visit open
 ward-no-pin = No PIN is set: whoever holds this tablet can read all that is on it. Set one in Settings before the first real pair.
+ward-month = Month

@@ -3,6 +3,8 @@
 //!
 //! Decides nothing.
 
+mod looked;
+mod month;
 mod ward;
 
 use std::sync::mpsc::{Receiver, Sender, channel};
@@ -12,6 +14,7 @@ use crate::findings::Policy;
 use crate::record::{
     Acknowledged, Entry, LastDay, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold,
 };
+use crate::report::month::Month;
 use crate::store::vault::{Pin, RescueCode, Typed, VaultError};
 use crate::store::{Store, StoreError, VisitHead};
 
@@ -22,6 +25,8 @@ pub use ward::WardLine;
 pub enum Ask {
     /// The ward's list.
     Ward,
+    /// The last days' figures up to a time, or more of them.
+    Month(WallTime),
     /// One pair's story.
     Story(PairId),
     /// One visit, to be opened.
@@ -45,6 +50,8 @@ pub enum Ask {
 pub enum Told {
     /// The ward's list.
     Ward(Vec<WardLine>),
+    /// The last days' figures as far as they are worked out, and how many visits are left.
+    Month(Box<Month>, u32),
     /// One pair's story.
     Story(Box<Story>),
     /// A visit to be opened, with its pair's story.
@@ -96,6 +103,10 @@ pub fn answer(store: &mut Store, policy: &Policy, ask: Ask) -> Told {
 fn try_answer(store: &mut Store, policy: &Policy, ask: Ask) -> Result<Told, StoreError> {
     Ok(match ask {
         Ask::Ward => Told::Ward(ward::ward(store, policy)?),
+        Ask::Month(now) => {
+            let (month, left) = month::month(store, policy, now)?;
+            Told::Month(Box::new(month), left)
+        }
         Ask::Story(pair) => match story(store, pair)? {
             Some(story) => Told::Story(Box::new(story)),
             None => Told::Ward(ward::ward(store, policy)?),

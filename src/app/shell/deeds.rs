@@ -10,7 +10,7 @@ use crate::app::keeper::Ask;
 use crate::app::open_visit::OpenVisit;
 use crate::app::preferences::Preferences;
 use crate::app::route::Route;
-use crate::app::{before, demo, handover, looking_back, pair, pin, plan};
+use crate::app::{before, demo, handover, looking_back, month, pair, pin, plan};
 use crate::fault;
 use crate::record::{Label, PairId, Visit, VisitId, What};
 use crate::words::Words;
@@ -32,6 +32,10 @@ impl Shell {
                 }
             }
             Deed::AskWard => self.parts.keeper.ask(Ask::Ward),
+            Deed::AskMonth => {
+                let now = self.now().wall;
+                self.parts.keeper.ask(Ask::Month(now));
+            }
             Deed::ShowPair(pair) => self.parts.keeper.ask(Ask::Story(pair)),
             Deed::ShowForm(_) => {
                 self.route = Route::Pair;
@@ -88,6 +92,7 @@ impl Shell {
                 let has_pin = self.parts.has_pin;
                 self.update(Event::Pin(pin::Event::Came(has_pin)))
             }
+            Route::Month => self.update(Event::Month(month::Event::Came)),
             Route::Pair | Route::Bedside | Route::Practice | Route::Settings => vec![],
         }
     }

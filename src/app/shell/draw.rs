@@ -7,7 +7,7 @@ use crate::app::around::Around;
 use crate::app::look::{self, Look};
 use crate::app::route::Route;
 use crate::app::{
-    bedside, before, handover, looking_back, pair, pin, plan, practice, settings, ui, ward,
+    bedside, before, handover, looking_back, month, pair, pin, plan, practice, settings, ui, ward,
 };
 
 impl Shell {
@@ -70,6 +70,7 @@ impl Shell {
                     settings::render(&models.settings, &around, words, tablet, &window);
                 }
             }
+            Route::Month => month::render(&models.month, words, &window),
             Route::Pin => pin::render(&models.pin, around.now, words, &window),
         }
         self.tell_safe();
@@ -106,6 +107,7 @@ impl Shell {
             Route::Practice => ui::Route::Practice,
             Route::Settings => ui::Route::Settings,
             Route::Pin => ui::Route::Pin,
+            Route::Month => ui::Route::Month,
         });
     }
 

@@ -18,7 +18,7 @@ use super::preferences::Preferences;
 use super::route::Route;
 use super::settings::TabletShown;
 use super::{
-    bedside, before, handover, looking_back, pair, pin, plan, practice, settings, ui, ward,
+    bedside, before, handover, looking_back, month, pair, pin, plan, practice, settings, ui, ward,
 };
 use crate::fault;
 use crate::findings::Policy;
@@ -79,6 +79,7 @@ struct Models {
     practice: practice::Model,
     settings: settings::Model,
     pin: pin::Model,
+    month: month::Model,
 }
 
 /// The shell.
@@ -224,6 +225,7 @@ impl Shell {
             }
             Event::Settings(event) => deeds(settings::update(&mut models.settings, event, &around)),
             Event::Pin(event) => deeds(pin::update(&mut models.pin, event, now)),
+            Event::Month(event) => deeds(month::update(&mut models.month, event)),
             // Only what is locked is opened.
             Event::Opened(_) => vec![],
             Event::Ticked => match self.route {
@@ -277,6 +279,7 @@ impl Shell {
             Route::Practice => Event::Practice(practice::Event::BackWanted),
             Route::Settings => Event::Settings(settings::Event::BackWanted),
             Route::Pin => Event::Pin(pin::Event::BackWanted),
+            Route::Month => Event::Month(month::Event::BackWanted),
         };
         self.update(event)
     }
@@ -315,6 +318,11 @@ impl Shell {
                 vec![]
             }
             Told::Kept => vec![],
+            // Whoever left does not wait for the rest of it.
+            Told::Month(month, left) if self.route == Route::Month => {
+                self.update(Event::Month(month::Event::Told(month, left)))
+            }
+            Told::Month(..) => vec![],
             Told::PinSet(code) => {
                 self.parts.has_pin = true;
                 self.update(Event::Pin(pin::Event::Set(code)))

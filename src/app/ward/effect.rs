@@ -15,6 +15,8 @@ pub enum Effect {
     Practice,
     /// Go to the settings.
     Settings,
+    /// Go to the last days in figures.
+    Month,
     /// Fill in the invented ward.
     Demo,
 }
@@ -26,6 +28,7 @@ impl From<Effect> for Deed {
             Effect::Form => Self::ShowForm(None),
             Effect::Practice => Self::Go(Route::Practice),
             Effect::Settings => Self::Go(Route::Settings),
+            Effect::Month => Self::Go(Route::Month),
             Effect::Demo => Self::FillDemo,
         }
     }

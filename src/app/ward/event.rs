@@ -15,6 +15,8 @@ pub enum Event {
     PracticeWanted,
     /// Settings.
     SettingsWanted,
+    /// The last days in figures.
+    MonthWanted,
     /// The invented ward.
     DemoWanted,
 }

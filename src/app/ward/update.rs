@@ -31,6 +31,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::NewWanted => vec![Effect::Form],
         Event::PracticeWanted => vec![Effect::Practice],
         Event::SettingsWanted => vec![Effect::Settings],
+        Event::MonthWanted => vec![Effect::Month],
         Event::DemoWanted if model.lines.is_empty() => vec![Effect::Demo],
         Event::DemoWanted => vec![],
     }

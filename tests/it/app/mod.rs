@@ -9,6 +9,7 @@ mod eyes;
 pub(crate) mod golden;
 mod hand;
 mod looking_closer;
+mod month;
 mod never_lost;
 mod pages;
 mod pin;

@@ -1,0 +1,210 @@
+//! What is worked out from visits and kept beside them: a visit is read and judged once; what came of
+//! it holds until an entry follows, the pair or its weights change, or other rules or another policy
+//! count. Knows no order of any list and no screen.
+
+use std::collections::HashMap;
+
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
+
+use crate::app::open_visit::summary_of;
+use crate::findings::{self, Level, Policy, VisitMark};
+use crate::growth;
+use crate::record::{Folded, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold};
+use crate::report::hex;
+use crate::report::month::VisitSum;
+use crate::rhythm::{self, Summary};
+use crate::store::{Store, StoreError, VisitGist};
+
+/// What is kept of a visit.
+#[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
+struct Body {
+    weighings: Vec<(WallTime, Weighing)>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    judged: Option<JudgedAs>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    sum: Option<SumAs>,
+}
+
+/// What a visit adds to a month, and what it was worked out from besides its own entries.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+struct SumAs {
+    of: String,
+    sum: VisitSum,
+}
+
+/// What the rules said of a visit, and of what they said it besides its own entries.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+struct JudgedAs {
+    of: String,
+    mark: VisitMark,
+}
+
+/// One visit on the way to its mark; read from its journal only where what is kept does not do.
+pub(super) struct Looked {
+    gist: VisitGist,
+    body: Body,
+    read: Option<(Visit, Folded)>,
+    changed: bool,
+}
+
+impl Looked {
+    pub(super) fn at(store: &Store, gist: VisitGist) -> Result<Self, StoreError> {
+        let kept = gist.body.as_deref();
+        let body = kept.and_then(|body| serde_json::from_str(body).ok());
+        let mut it = Self {
+            gist,
+            changed: body.is_none(),
+            body: body.unwrap_or_default(),
+            read: None,
+        };
+        if it.changed {
+            it.body.weighings = it.journal(store)?.1.weighings.clone();
+        }
+        Ok(it)
+    }
+
+    fn journal(&mut self, store: &Store) -> Result<&(Visit, Folded), StoreError> {
+        let read = match self.read.take() {
+            Some(read) => read,
+            None => {
+                let visit = store.visit(self.gist.visit)?;
+                let visit = visit.ok_or(StoreError::NotKept { what: "visit" })?;
+                let folded = fold(&visit.journal);
+                (visit, folded)
+            }
+        };
+        Ok(self.read.insert(read))
+    }
+
+    /// What the rules say of it, as of its last entry.
+    pub(super) fn mark(
+        &mut self,
+        store: &Store,
+        about: &About<'_>,
+        policy: &Policy,
+    ) -> Result<VisitMark, StoreError> {
+        let kept = self.body.judged.as_ref();
+        if let Some(kept) = kept.filter(|it| it.of == about.of && it.mark.holds_under(policy)) {
+            return Ok(kept.mark.clone());
+        }
+        let (visit, folded) = self.journal(store)?;
+        let last = visit.journal.entries().last();
+        let as_of = last.map_or(visit.began, |entry| entry.wall);
+        let rhythms = rhythms(folded);
+        let growth = growth::of(about.pair, about.weighings, as_of);
+        let judged = findings::judge(about.pair, folded, &rhythms, &growth, policy, as_of);
+        let mark = VisitMark::of(visit.began, folded, &judged, policy);
+        self.body.judged = Some(JudgedAs {
+            of: about.of.to_owned(),
+            mark: mark.clone(),
+        });
+        self.changed = true;
+        Ok(mark)
+    }
+
+    /// What it adds to a month, if that is kept and still holds; nothing is worked out.
+    pub(super) fn kept_sum(&self, of: &str, policy: &Policy) -> Option<&VisitSum> {
+        let judged = self.body.judged.as_ref();
+        let mark = &judged
+            .filter(|it| it.of == of && it.mark.holds_under(policy))?
+            .mark;
+        let sum = self.body.sum.as_ref();
+        sum.filter(|it| it.of == sum_of(of, mark)).map(|it| &it.sum)
+    }
+
+    /// What it adds to a month.
+    pub(super) fn sum(
+        &mut self,
+        store: &Store,
+        about: &About<'_>,
+        policy: &Policy,
+    ) -> Result<VisitSum, StoreError> {
+        if let Some(kept) = self.kept_sum(about.of, policy) {
+            return Ok(kept.clone());
+        }
+        let mark = self.mark(store, about, policy)?;
+        let (visit, folded) = self.journal(store)?;
+        let sum = VisitSum::of(
+            about.pair.id,
+            visit,
+            folded,
+            &rhythms(folded),
+            Some(was_for_review(&mark)),
+        );
+        self.body.sum = Some(SumAs {
+            of: sum_of(about.of, &mark),
+            sum: sum.clone(),
+        });
+        self.changed = true;
+        Ok(sum)
+    }
+
+    /// The weights that it has.
+    pub(super) fn weighings(&self) -> &[(WallTime, Weighing)] {
+        &self.body.weighings
+    }
+
+    /// The visit.
+    pub(super) const fn id(&self) -> VisitId {
+        self.gist.visit
+    }
+
+    /// What is to be kept of it, where it changed.
+    pub(super) fn to_keep(&self) -> Option<(VisitId, u32, String)> {
+        // What cannot be written is worked out again the next time.
+        let body = serde_json::to_string(&self.body).ok();
+        let body = body.filter(|_| self.changed)?;
+        Some((self.gist.visit, self.gist.seq, body))
+    }
+}
+
+/// The pair of a visit.
+pub(super) struct About<'a> {
+    /// The pair.
+    pub(super) pair: &'a Pair,
+    /// Its weights of all visits, oldest first.
+    pub(super) weighings: &'a [(WallTime, Weighing)],
+    /// The digest of both.
+    pub(super) of: &'a str,
+}
+
+/// All visits that no amendment replaces, by their pair.
+pub(super) fn by_pair(store: &Store) -> Result<HashMap<PairId, Vec<VisitGist>>, StoreError> {
+    let mut of_pair: HashMap<PairId, Vec<VisitGist>> = HashMap::new();
+    for gist in store.gists()? {
+        of_pair.entry(gist.pair).or_default().push(gist);
+    }
+    Ok(of_pair)
+}
+
+/// The weights of all visits of a pair, oldest first, each once.
+pub(super) fn weighings_of(looked: &[Looked]) -> Vec<(WallTime, Weighing)> {
+    let all = looked.iter().flat_map(Looked::weighings);
+    let mut weighings: Vec<_> = all.copied().collect();
+    weighings.sort_by_key(|(wall, _)| wall.utc_ms());
+    weighings.dedup();
+    weighings
+}
+
+fn rhythms(folded: &Folded) -> Vec<Summary> {
+    folded.feeds.iter().map(summary_of).collect()
+}
+
+/// Whether a finding for medical review now was made, acknowledged or not.
+fn was_for_review(mark: &VisitMark) -> bool {
+    mark.level == Some(Level::MedicalReviewNow)
+}
+
+/// What a sum depends on besides its visit's own entries and the rules of the rhythm.
+fn sum_of(of: &str, mark: &VisitMark) -> String {
+    format!("{of} {}", was_for_review(mark))
+}
+
+/// What a mark depends on besides its visit's own entries, the rules of the findings and the
+/// policy: the pair, its weights, and the rules that make figures of them. SHA-256 in hex.
+pub(super) fn digest(pair: &Pair, weighings: &[(WallTime, Weighing)]) -> String {
+    let all = (rhythm::RULE_VERSION, growth::RULE_VERSION, pair, weighings);
+    let text = serde_json::to_string(&all).unwrap_or_default();
+    hex(&Sha256::digest(text.as_bytes()))
+}
