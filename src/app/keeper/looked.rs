@@ -2,6 +2,7 @@
 //! it holds until an entry follows, the pair or its weights change, or other rules or another policy
 //! count. Knows no order of any list and no screen.
 
+use std::cell::OnceCell;
 use std::collections::HashMap;
 
 use serde::{Deserialize, Serialize};
@@ -40,11 +41,26 @@ struct JudgedAs {
     mark: VisitMark,
 }
 
+/// A visit as it was read.
+struct Read {
+    visit: Visit,
+    folded: Folded,
+    rhythms: OnceCell<Vec<Summary>>,
+}
+
+impl Read {
+    /// One for each feed, worked out once.
+    fn rhythms(&self) -> &[Summary] {
+        self.rhythms
+            .get_or_init(|| self.folded.feeds.iter().map(summary_of).collect())
+    }
+}
+
 /// One visit on the way to its mark; read from its journal only where what is kept does not do.
 pub(super) struct Looked {
     gist: VisitGist,
     body: Body,
-    read: Option<(Visit, Folded)>,
+    read: Option<Read>,
     changed: bool,
 }
 
@@ -59,19 +75,22 @@ impl Looked {
             read: None,
         };
         if it.changed {
-            it.body.weighings = it.journal(store)?.1.weighings.clone();
+            it.body.weighings = it.journal(store)?.folded.weighings.clone();
         }
         Ok(it)
     }
 
-    fn journal(&mut self, store: &Store) -> Result<&(Visit, Folded), StoreError> {
+    fn journal(&mut self, store: &Store) -> Result<&Read, StoreError> {
         let read = match self.read.take() {
             Some(read) => read,
             None => {
                 let visit = store.visit(self.gist.visit)?;
                 let visit = visit.ok_or(StoreError::NotKept { what: "visit" })?;
-                let folded = fold(&visit.journal);
-                (visit, folded)
+                Read {
+                    folded: fold(&visit.journal),
+                    visit,
+                    rhythms: OnceCell::new(),
+                }
             }
         };
         Ok(self.read.insert(read))
@@ -88,12 +107,12 @@ impl Looked {
         if let Some(kept) = kept.filter(|it| it.of == about.of && it.mark.holds_under(policy)) {
             return Ok(kept.mark.clone());
         }
-        let (visit, folded) = self.journal(store)?;
+        let read = self.journal(store)?;
+        let (visit, folded) = (&read.visit, &read.folded);
         let last = visit.journal.entries().last();
         let as_of = last.map_or(visit.began, |entry| entry.wall);
-        let rhythms = rhythms(folded);
         let growth = growth::of(about.pair, about.weighings, as_of);
-        let judged = findings::judge(about.pair, folded, &rhythms, &growth, policy, as_of);
+        let judged = findings::judge(about.pair, folded, read.rhythms(), &growth, policy, as_of);
         let mark = VisitMark::of(visit.began, folded, &judged, policy);
         self.body.judged = Some(JudgedAs {
             of: about.of.to_owned(),
@@ -124,12 +143,12 @@ impl Looked {
             return Ok(kept.clone());
         }
         let mark = self.mark(store, about, policy)?;
-        let (visit, folded) = self.journal(store)?;
+        let read = self.journal(store)?;
         let sum = VisitSum::of(
             about.pair.id,
-            visit,
-            folded,
-            &rhythms(folded),
+            &read.visit,
+            &read.folded,
+            read.rhythms(),
             Some(was_for_review(&mark)),
         );
         self.body.sum = Some(SumAs {
@@ -185,10 +204,6 @@ pub(super) fn weighings_of(looked: &[Looked]) -> Vec<(WallTime, Weighing)> {
     weighings.sort_by_key(|(wall, _)| wall.utc_ms());
     weighings.dedup();
     weighings
-}
-
-fn rhythms(folded: &Folded) -> Vec<Summary> {
-    folded.feeds.iter().map(summary_of).collect()
 }
 
 /// Whether a finding for medical review now was made, acknowledged or not.
