@@ -9,6 +9,7 @@
 
 mod card;
 mod counted;
+mod counting;
 mod feed_sum;
 mod row;
 mod share;
@@ -17,6 +18,6 @@ mod visit_sum;
 
 pub use card::{Card, Row, cards};
 pub use counted::{DAYS, FLOW_WATCHED_LEAST_MS, Month, PAIN_FROM_SCORE};
-pub use share::Share;
+pub use share::{PERCENT_LEAST, Share};
 pub use spread::{Quartiles, SPREAD_LEAST, Spread};
 pub use visit_sum::VisitSum;

@@ -4,7 +4,7 @@ use std::cmp::Ordering;
 
 /// The fewest of which a share is told in per cent (common practice: below it, one more or less
 /// moves the per cent by more than ten).
-pub(super) const PERCENT_LEAST: u32 = 10;
+pub const PERCENT_LEAST: u32 = 10;
 
 /// So many of so many. What was not told is in neither.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]

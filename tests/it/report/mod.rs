@@ -5,6 +5,7 @@ mod codes;
 mod fhir;
 mod hl7;
 mod json;
+mod month;
 mod note;
 mod page;
 #[cfg(feature = "pdf")]
