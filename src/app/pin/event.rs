@@ -3,8 +3,7 @@
 use crate::store::StoreError;
 use crate::store::vault::{RescueCode, VaultError};
 
-/// An event.
-#[derive(Debug)]
+/// An event. Its `Debug` leaves out which digit it was.
 pub enum Event {
     /// A PIN is to be set; whether there is one before it.
     Came(bool),
@@ -24,4 +23,20 @@ pub enum Event {
     BackWanted,
     /// The clock went on.
     Ticked,
+}
+
+impl std::fmt::Debug for Event {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str(match self {
+            Self::Came(_) => "Came",
+            Self::Digit(_) => "Digit",
+            Self::Deleted => "Deleted",
+            Self::Done => "Done",
+            Self::Refused(_) => "Refused",
+            Self::Unusable(_) => "Unusable",
+            Self::Set(_) => "Set",
+            Self::BackWanted => "BackWanted",
+            Self::Ticked => "Ticked",
+        })
+    }
 }

@@ -10,5 +10,5 @@ mod update;
 pub use effect::Effect;
 pub use event::Event;
 pub use model::{Model, Stage, Why};
-pub use render::render;
+pub use render::{clear, render};
 pub use update::update;

@@ -43,6 +43,13 @@ pub fn render(model: &Model, now: Now, words: &Words, window: &ui::AppWindow) {
     screen.set_told(told(model, now, words).into());
 }
 
+/// Takes away what was typed, and the rescue code, once another screen is seen.
+pub fn clear(window: &ui::AppWindow) {
+    let screen = ui::PinAdapter::get(window);
+    screen.set_shown("".into());
+    screen.set_shown_label("".into());
+}
+
 /// What was typed, as dots or digits; or the rescue code.
 fn shown(model: &Model) -> zeroize::Zeroizing<String> {
     if let Some(code) = &model.rescue {

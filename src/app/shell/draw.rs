@@ -96,6 +96,9 @@ impl Shell {
                 .into(),
         );
         frame.set_trouble(self.trouble.as_deref().unwrap_or_default().into());
+        if self.route != Route::Pin {
+            pin::clear(window);
+        }
         frame.set_route(match self.route {
             Route::Ward => ui::Route::Ward,
             Route::Pair => ui::Route::Pair,

@@ -180,6 +180,8 @@ impl Started {
         assert_eq!(digits.len(), 30, "{shown}");
         (self.hear)(Event::Pin(Lock::Done));
         assert_eq!(self.route(), Some(Route::Settings));
+        let left = ui::PinAdapter::get(&self.window).get_shown();
+        assert_eq!(left, "", "the code is not left behind on the screen");
         digits
     }
 }
@@ -506,5 +508,6 @@ fn nothing_that_was_typed_is_in_debug() {
     for digit in PIN.bytes() {
         update(&mut model, Lock::Digit(digit - b'0'), at(0));
     }
-    assert!(!format!("{model:?}").chars().any(|it| it.is_ascii_digit()));
+    let told = format!("{model:?} {:?} {:?}", Lock::Digit(4), Lock::Came(true));
+    assert!(!told.chars().any(|it| it.is_ascii_digit()), "{told}");
 }
