@@ -95,7 +95,7 @@ fn app(data: &Path, say_safe: bool) -> ExitCode {
         Err(StartError::NoDisplay | StartError::Window(_)) => failed(
             "There is no display here to open the app on; feedside rehearse --out DIR shows the whole job without one.",
         ),
-        Err(error) => failed(&format!("The app did not start: {error}.")),
+        Err(error) => failed(&error.told()),
     }
 }
 

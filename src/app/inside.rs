@@ -6,9 +6,11 @@ use std::path::Path;
 use super::keeper::{Ask, Told, answer};
 use super::preferences::{self, Preferences};
 use super::ward_policy::{self, Counting};
+use crate::fault;
 use crate::record::WallTime;
 use crate::store::vault::{Cost, FileKey, Typed, Vault, VaultError};
 use crate::store::{KeepDays, Store, StoreError};
+use crate::words::Words;
 
 /// The name under which the tablet's secret is kept.
 const SECRET: &str = "tablet_key";
@@ -27,6 +29,8 @@ pub struct Inside {
     pub counting: Counting,
     /// The visit that was not finished.
     pub unfinished: Option<Told>,
+    /// Where the data were damaged and set aside, so that these are new: that.
+    pub set_aside: Option<StoreError>,
 }
 
 /// Why it could not be opened.
@@ -44,11 +48,30 @@ pub enum NotOpened {
 }
 
 impl Inside {
-    /// Opens a folder whose vault gave its key.
+    /// Opens a folder whose vault gave its key. Damaged data are set aside and kept; it then opens
+    /// with new ones, and says so.
     ///
     /// # Errors
     /// As [`NotOpened`].
     pub fn of(data: &Path, vault: Vault, key: &FileKey, now: WallTime) -> Result<Self, NotOpened> {
+        match Self::as_it_is(data, vault.clone(), key, now) {
+            Err(NotOpened::Store(error @ StoreError::Damaged { kept_as: Some(_) })) => {
+                let inside = Self::as_it_is(data, vault, key, now)?;
+                Ok(Self {
+                    set_aside: Some(error),
+                    ..inside
+                })
+            }
+            other => other,
+        }
+    }
+
+    fn as_it_is(
+        data: &Path,
+        vault: Vault,
+        key: &FileKey,
+        now: WallTime,
+    ) -> Result<Self, NotOpened> {
         let has_pin = vault.has_pin();
         let mut store = Store::open_locked(vault, key)?;
         let secret = tablet_secret(&store)?;
@@ -74,7 +97,20 @@ impl Inside {
             preferences,
             counting,
             unfinished,
+            set_aside: None,
         })
+    }
+
+    /// What is to be told at once, if something is not as it should be.
+    pub fn trouble(&self) -> Option<String> {
+        let words = Words::new(self.preferences.lang);
+        let set_aside = self.set_aside.as_ref();
+        set_aside
+            .map(|error| {
+                let happened = fault::store(error, &words).happened;
+                format!("{happened} {}", words.say("frame-set-aside"))
+            })
+            .or_else(|| ward_policy::told(&self.counting, &words))
     }
 
     /// Opens a folder with what was typed.

@@ -16,10 +16,11 @@ use super::inside::{Inside, NotOpened};
 use super::keeper::{ThreadKeeper, Told};
 use super::look::Look;
 use super::shell::{Parts, Said, Shell};
-use super::{touch, ui, ward_policy};
+use super::{touch, ui};
+use crate::fault;
 use crate::record::WallTime;
 use crate::store::vault::{Cost, Typed, Vault, VaultError};
-use crate::words::Words;
+use crate::words::{Lang, Words};
 
 /// What a guess of the PIN is to cost.
 const COST: Cost = Cost::USUAL;
@@ -42,6 +43,22 @@ pub enum StartError {
     /// The data could not be opened.
     #[error("the data could not be opened: {0}")]
     Data(#[from] NotOpened),
+}
+
+impl StartError {
+    /// What happened, and what to do, for a terminal.
+    pub fn told(&self) -> String {
+        let words = Words::new(Lang::En);
+        match self {
+            Self::Vault(error) | Self::Data(NotOpened::Vault(error)) => {
+                fault::vault(error, &words).to_string()
+            }
+            Self::Data(NotOpened::Store(error)) => fault::store(error, &words).to_string(),
+            Self::NoDisplay | Self::Window(_) | Self::Folder(_) | Self::Data(NotOpened::Random) => {
+                format!("The app did not start: {self}.")
+            }
+        }
+    }
 }
 
 /// Whether there is a display to open a window on.
@@ -102,7 +119,7 @@ impl Behind for InFolder {
     }
 
     fn shell(&mut self, inside: Inside) -> Shell {
-        let trouble = ward_policy::told(&inside.counting, &Words::new(inside.preferences.lang));
+        let trouble = inside.trouble();
         let policy = inside.counting.policy;
         let keeper = ThreadKeeper::start(inside.store, policy.clone(), |told: Told| {
             later(move || Event::Told(told));

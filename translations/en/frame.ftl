@@ -10,3 +10,4 @@ frame-not-asked = not asked
 frame-not-known = not known
 # The line under every judgement.
 frame-caution = Feedside records, counts and computes. It does not diagnose. Local policy and the clinician decide.
+frame-set-aside = A new, empty file is in use now. Tell whoever looks after this device to keep the old one; type the desk's key and let the desk scan this tablet's key once more.

@@ -54,6 +54,7 @@ impl KeysFile {
 }
 
 /// A data folder.
+#[derive(Clone)]
 pub(super) struct Place(PathBuf);
 
 impl Place {

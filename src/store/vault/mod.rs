@@ -37,6 +37,7 @@ use tries::Tries;
 pub const DATABASE: &str = "feedside.db";
 
 /// A data folder's keys.
+#[derive(Clone)]
 pub struct Vault {
     place: Place,
     keys: KeysFile,

@@ -52,6 +52,7 @@ impl Behind for AtOnce {
     }
 
     fn shell(&mut self, inside: Inside) -> Shell {
+        let trouble = inside.trouble();
         let policy = inside.counting.policy;
         Shell::new(Parts {
             window: self.window.clone(),
@@ -64,7 +65,7 @@ impl Behind for AtOnce {
             random: Box::new(|| [7; 16]),
             preferences: inside.preferences,
             policy,
-            trouble: None,
+            trouble,
             secret: inside.secret,
             has_pin: inside.has_pin,
             say_safe: None,
@@ -349,6 +350,30 @@ fn after_five_wrong_tries_it_counts_the_wait_down_and_takes_no_digit_until_it_is
     tablet.keys(PIN);
     assert!(!tablet.is_locked());
     assert_eq!(WAITS_MS[5], 30_000);
+}
+
+#[test]
+fn damaged_data_are_set_aside_and_the_first_screen_says_so() {
+    let folder = Folder::new("lock-damaged");
+    drop(start(&folder));
+    let bytes = vec![0xA5; 9_000];
+    std::fs::write(folder.file("feedside.db"), &bytes).unwrap();
+    let tablet = start(&folder);
+    assert_eq!(tablet.route(), Some(Route::Ward));
+    let told = ui::FrameAdapter::get(&tablet.window).get_trouble();
+    assert!(told.contains("feedside.db.damaged-1"), "{told}");
+    assert!(told.contains("scan this tablet's key once more"), "{told}");
+    let kept = std::fs::read(folder.file("feedside.db.damaged-1")).unwrap();
+    assert_eq!(kept, bytes);
+    // The PIN is still the one of before: it belongs to the folder.
+    tablet.set_pin();
+    drop(tablet);
+    std::fs::write(folder.file("feedside.db"), &bytes).unwrap();
+    let tablet = start(&folder);
+    assert!(tablet.is_locked());
+    tablet.keys(PIN);
+    let told = ui::FrameAdapter::get(&tablet.window).get_trouble();
+    assert!(told.contains("feedside.db.damaged-2"), "{told}");
 }
 
 #[test]
