@@ -1,11 +1,12 @@
 //! From the model to the lock's screen.
 
 use slint::Global;
+use zeroize::Zeroizing;
 
 use crate::app::clock::Now;
 use crate::app::ui;
 use crate::fault;
-use crate::store::vault::{PinFault, VaultError};
+use crate::store::vault::{PinFault, VaultError, in_groups};
 use crate::words::Words;
 
 use super::{Model, Stage, Why};
@@ -13,9 +14,6 @@ use super::{Model, Stage, Why};
 /// The most digits that are shown as dots: more are no PIN, but a rescue code on the way, which is
 /// long enough to be compared with the paper.
 const DOTS_MOST: usize = 12;
-
-/// How many digits of a rescue code stand together.
-const GROUP: usize = 5;
 
 /// Draws the screen.
 pub fn render(model: &Model, now: Now, words: &Words, window: &ui::AppWindow) {
@@ -51,21 +49,14 @@ pub fn clear(window: &ui::AppWindow) {
 }
 
 /// What was typed, as dots or digits; or the rescue code.
-fn shown(model: &Model) -> zeroize::Zeroizing<String> {
+fn shown(model: &Model) -> Zeroizing<String> {
     if let Some(code) = &model.rescue {
-        return code.shown().into();
+        code.shown()
+    } else if model.digits() <= DOTS_MOST {
+        "● ".repeat(model.digits()).into()
+    } else {
+        in_groups(&model.typed)
     }
-    if model.digits() <= DOTS_MOST {
-        return "● ".repeat(model.digits()).into();
-    }
-    let mut grouped = zeroize::Zeroizing::new(String::with_capacity(2 * model.digits()));
-    for (place, digit) in model.typed.chars().enumerate() {
-        if 0 < place && place % GROUP == 0 {
-            grouped.push(' ');
-        }
-        grouped.push(digit);
-    }
-    grouped
 }
 
 fn told(model: &Model, now: Now, words: &Words) -> String {

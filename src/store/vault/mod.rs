@@ -23,7 +23,7 @@ use crate::record::WallTime;
 
 pub use error::{PinFault, VaultError};
 pub use file_key::FileKey;
-pub use pin::{Pin, RescueCode, Typed};
+pub use pin::{Pin, RescueCode, Typed, in_groups};
 pub use slot::Cost;
 pub use tries::WAITS_MS;
 

@@ -3,7 +3,7 @@
 //!
 //! Both are digits, so that one pad of keys serves. Wiped when dropped, and never in `Debug`.
 
-use zeroize::{Zeroize, ZeroizeOnDrop};
+use zeroize::{Zeroize, ZeroizeOnDrop, Zeroizing};
 
 use super::PinFault;
 
@@ -69,14 +69,23 @@ impl RescueCode {
         self.0.as_bytes()
     }
 
-    /// As it is written down: groups of five digits.
-    pub fn shown(&self) -> String {
-        let groups: Vec<&str> = (0..RESCUE_DIGITS)
-            .step_by(RESCUE_GROUP)
-            .map(|at| &self.0[at..at + RESCUE_GROUP])
-            .collect();
-        groups.join(" ")
+    /// As it is written down.
+    pub fn shown(&self) -> Zeroizing<String> {
+        in_groups(&self.0)
     }
+}
+
+/// Digits as a rescue code is written down, or as much of one as is typed: five together.
+pub fn in_groups(digits: &str) -> Zeroizing<String> {
+    // As long as it becomes, so that it never grows and leaves a copy behind.
+    let mut shown = Zeroizing::new(String::with_capacity(2 * digits.len()));
+    for (place, digit) in digits.chars().enumerate() {
+        if 0 < place && place % RESCUE_GROUP == 0 {
+            shown.push(' ');
+        }
+        shown.push(digit);
+    }
+    shown
 }
 
 /// Something typed to open the file.
