@@ -65,7 +65,7 @@ pub(super) struct Looked {
 }
 
 impl Looked {
-    pub(super) fn at(store: &Store, gist: VisitGist) -> Result<Self, StoreError> {
+    fn at(store: &Store, gist: VisitGist) -> Result<Self, StoreError> {
         let kept = gist.body.as_deref();
         let body = kept.and_then(|body| serde_json::from_str(body).ok());
         let mut it = Self {
@@ -115,7 +115,7 @@ impl Looked {
         let judged = findings::judge(about.pair, folded, read.rhythms(), &growth, policy, as_of);
         let mark = VisitMark::of(visit.began, folded, &judged, policy);
         self.body.judged = Some(JudgedAs {
-            of: about.of.to_owned(),
+            of: about.of.clone(),
             mark: mark.clone(),
         });
         self.changed = true;
@@ -123,13 +123,14 @@ impl Looked {
     }
 
     /// What it adds to a month, if that is kept and still holds; nothing is worked out.
-    pub(super) fn kept_sum(&self, of: &str, policy: &Policy) -> Option<&VisitSum> {
+    pub(super) fn kept_sum(&self, about: &About<'_>, policy: &Policy) -> Option<&VisitSum> {
         let judged = self.body.judged.as_ref();
         let mark = &judged
-            .filter(|it| it.of == of && it.mark.holds_under(policy))?
+            .filter(|it| it.of == about.of && it.mark.holds_under(policy))?
             .mark;
         let sum = self.body.sum.as_ref();
-        sum.filter(|it| it.of == sum_of(of, mark)).map(|it| &it.sum)
+        sum.filter(|it| it.of == sum_of(&about.of, mark))
+            .map(|it| &it.sum)
     }
 
     /// What it adds to a month.
@@ -139,7 +140,7 @@ impl Looked {
         about: &About<'_>,
         policy: &Policy,
     ) -> Result<VisitSum, StoreError> {
-        if let Some(kept) = self.kept_sum(about.of, policy) {
+        if let Some(kept) = self.kept_sum(about, policy) {
             return Ok(kept.clone());
         }
         let mark = self.mark(store, about, policy)?;
@@ -152,7 +153,7 @@ impl Looked {
             Some(was_for_review(&mark)),
         );
         self.body.sum = Some(SumAs {
-            of: sum_of(about.of, &mark),
+            of: sum_of(&about.of, &mark),
             sum: sum.clone(),
         });
         self.changed = true;
@@ -180,12 +181,27 @@ impl Looked {
 
 /// The pair of a visit.
 pub(super) struct About<'a> {
-    /// The pair.
-    pub(super) pair: &'a Pair,
-    /// Its weights of all visits, oldest first.
-    pub(super) weighings: &'a [(WallTime, Weighing)],
+    pair: &'a Pair,
+    weighings: &'a [(WallTime, Weighing)],
     /// The digest of both.
-    pub(super) of: &'a str,
+    of: String,
+}
+
+impl<'a> About<'a> {
+    /// A pair with its weights of all visits, oldest first.
+    pub(super) fn of(pair: &'a Pair, weighings: &'a [(WallTime, Weighing)]) -> Self {
+        Self {
+            pair,
+            weighings,
+            of: digest(pair, weighings),
+        }
+    }
+}
+
+/// The visits of a pair, each with what is kept of it.
+pub(super) fn looked_at(store: &Store, gists: Vec<VisitGist>) -> Result<Vec<Looked>, StoreError> {
+    let looked = gists.into_iter().map(|gist| Looked::at(store, gist));
+    looked.collect()
 }
 
 /// All visits that no amendment replaces, by their pair.
@@ -218,7 +234,7 @@ fn sum_of(of: &str, mark: &VisitMark) -> String {
 
 /// What a mark depends on besides its visit's own entries, the rules of the findings and the
 /// policy: the pair, its weights, and the rules that make figures of them. SHA-256 in hex.
-pub(super) fn digest(pair: &Pair, weighings: &[(WallTime, Weighing)]) -> String {
+fn digest(pair: &Pair, weighings: &[(WallTime, Weighing)]) -> String {
     let all = (rhythm::RULE_VERSION, growth::RULE_VERSION, pair, weighings);
     let text = serde_json::to_string(&all).unwrap_or_default();
     hex(&Sha256::digest(text.as_bytes()))

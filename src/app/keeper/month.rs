@@ -3,18 +3,15 @@
 //! A few visits at a time, so that an entry never waits for it; whoever asks, asks again until none is
 //! left. Knows no figure of the month and no screen.
 
-use super::looked::{About, Looked, by_pair, digest, weighings_of};
+use super::looked::{About, Looked, by_pair, looked_at, weighings_of};
 use crate::findings::Policy;
 use crate::record::WallTime;
-use crate::report::month::{DAYS, Month};
-use crate::store::{Store, StoreError};
+use crate::report::month::{Month, is_within};
+use crate::store::{Store, StoreError, VisitHead};
 
 /// How many visits are worked out before it answers: at some 15 ms each, an entry waits for no more
 /// than a thirtieth of a second.
 const VISITS_AT_ONCE: u32 = 2;
-
-/// Milliseconds in a day.
-const DAY_MS: i64 = 24 * 3_600_000;
 
 /// The month as far as it is worked out, and how many visits are left.
 pub(super) fn month(
@@ -23,33 +20,27 @@ pub(super) fn month(
     now: WallTime,
 ) -> Result<(Month, u32), StoreError> {
     let mut of_pair = by_pair(store)?;
-    let since_ms = now.utc_ms() - DAYS * DAY_MS;
     let (mut sums, mut to_keep) = (Vec::new(), Vec::new());
     let (mut done, mut left) = (0, 0);
     for row in store.ward()? {
         let pair = row.pair;
-        let last_ms = row.last.map(|last| last.began.utc_ms());
-        if last_ms.is_none_or(|last_ms| last_ms < since_ms) {
+        // One that is ahead of now, as after a clock was set back, may follow others.
+        let is_recent =
+            |last: VisitHead| now.utc_ms() < last.began.utc_ms() || is_within(last.began, now);
+        if !row.last.is_some_and(is_recent) {
             continue;
         }
         let recent: Vec<_> = store
             .visits_of(pair.id)?
             .into_iter()
-            .filter(|head| since_ms <= head.began.utc_ms())
+            .filter(|head| is_within(head.began, now))
             .map(|head| head.id)
             .collect();
-        let mut looked = Vec::new();
-        for gist in of_pair.remove(&pair.id).unwrap_or_default() {
-            looked.push(Looked::at(store, gist)?);
-        }
+        let mut looked = looked_at(store, of_pair.remove(&pair.id).unwrap_or_default())?;
         let weighings = weighings_of(&looked);
-        let about = About {
-            pair: &pair,
-            weighings: &weighings,
-            of: &digest(&pair, &weighings),
-        };
+        let about = About::of(&pair, &weighings);
         for it in looked.iter_mut().filter(|it| recent.contains(&it.id())) {
-            if it.kept_sum(about.of, policy).is_none() {
+            if it.kept_sum(&about, policy).is_none() {
                 if done == VISITS_AT_ONCE {
                     left += 1;
                     continue;

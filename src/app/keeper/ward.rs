@@ -2,7 +2,7 @@
 //!
 //! Knows no order of the list and no screen.
 
-use super::looked::{About, Looked, by_pair, digest, weighings_of};
+use super::looked::{About, Looked, by_pair, looked_at, weighings_of};
 use crate::findings::{Policy, REVIEW_VISITS, VisitMark};
 use crate::record::{VisitId, WallTime, Weighing};
 use crate::store::{Store, StoreError, VisitGist, WardRow};
@@ -39,16 +39,9 @@ fn line(
     gists: Vec<VisitGist>,
     to_keep: &mut Vec<(VisitId, u32, String)>,
 ) -> Result<WardLine, StoreError> {
-    let mut looked = Vec::new();
-    for gist in gists {
-        looked.push(Looked::at(store, gist)?);
-    }
+    let mut looked = looked_at(store, gists)?;
     let weighings = weighings_of(&looked);
-    let about = About {
-        pair: &row.pair,
-        weighings: &weighings,
-        of: &digest(&row.pair, &weighings),
-    };
+    let about = About::of(&row.pair, &weighings);
     let mut marks = Vec::new();
     let earlier = looked.len().saturating_sub(REVIEW_VISITS);
     for it in &mut looked[earlier..] {

@@ -77,7 +77,8 @@ impl Month {
     }
 }
 
-fn is_within(began: WallTime, now: WallTime) -> bool {
+/// Whether a visit that began then is one of the [`DAYS`] up to now.
+pub fn is_within(began: WallTime, now: WallTime) -> bool {
     (0..=DAYS * DAY_MS).contains(&now.since_ms(began))
 }
 

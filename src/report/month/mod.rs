@@ -18,6 +18,7 @@ mod visit_sum;
 
 pub use card::{Card, Row, cards};
 pub use counted::{DAYS, FLOW_WATCHED_LEAST_MS, Month, PAIN_FROM_SCORE};
+pub use counting::is_within;
 pub use share::{PERCENT_LEAST, Share};
 pub use spread::{Quartiles, SPREAD_LEAST, Spread};
 pub use visit_sum::VisitSum;
