@@ -96,6 +96,7 @@ fn invented(chance: &mut ChaCha8Rng) -> Visit {
                 step: None,
                 clothed: chance.random_bool(0.2),
                 moment: WeighingMoment::Routine,
+                taken: None,
             };
             (at, weighing)
         })

@@ -209,6 +209,7 @@ fn visit(
         step: Some(ScaleStep::new(5)?),
         clothed: false,
         moment: WeighingMoment::Routine,
+        taken: None,
     }))?;
     if last {
         if let Some((feeds, wet, dirty)) = it.last_day {

@@ -173,10 +173,11 @@ fn last_that_counts(sorted: &[(WallTime, Weighing)]) -> Option<&(WallTime, Weigh
     let Some(last) = bare().next() else {
         return sorted.last();
     };
-    if last.1.moment != WeighingMoment::AfterFeed {
+    if last.1.moment != WeighingMoment::AfterFeed || last.1.taken.is_some() {
         return Some(last);
     }
-    let before = bare().find(|it| it.1.moment == WeighingMoment::BeforeFeed);
+    let is_before = |it: &Weighing| it.taken.is_none() && it.moment == WeighingMoment::BeforeFeed;
+    let before = bare().find(|it| is_before(&it.1));
     before
         .filter(|it| last.0.since_ms(it.0) <= SAME_FEED_H * HOUR_MS)
         .or(Some(last))

@@ -126,6 +126,7 @@ pub fn questions(
             }
         }
         if let Some((earlier_at, earlier)) = last
+            && weighing.taken.is_none()
             && earlier.moment == WeighingMoment::BeforeFeed
             && weighing.moment == WeighingMoment::AfterFeed
             && at.since_ms(earlier_at) <= FEED_MOST_H * HOUR_MS
@@ -133,7 +134,10 @@ pub fn questions(
         {
             ask(*at, it.grams, Question::Swapped);
         }
-        last = Some((*at, *weighing));
+        // One that was told later belongs to no feed and stands between none.
+        if weighing.taken.is_none() {
+            last = Some((*at, *weighing));
+        }
     }
     asked
 }

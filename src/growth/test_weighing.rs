@@ -65,9 +65,12 @@ impl Side<'_> {
 }
 
 /// Every test weighing in weighings sorted by time: a group just before a feed, followed within
-/// three hours by a group just after, all clothed alike.
+/// three hours by a group just after, all clothed alike. A weight that was told later than it was
+/// taken belongs to no feed that was watched, and stands between none.
 pub fn test_weighings(weighings: &[(WallTime, Weighing)]) -> Vec<TestWeighing> {
-    let groups: Vec<&[(WallTime, Weighing)]> = weighings
+    let as_taken = weighings.iter().filter(|it| it.1.taken.is_none());
+    let as_taken: Vec<(WallTime, Weighing)> = as_taken.copied().collect();
+    let groups: Vec<&[(WallTime, Weighing)]> = as_taken
         .chunk_by(|a, b| a.1.moment == b.1.moment && a.1.clothed == b.1.clothed)
         .collect();
     groups

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::error::in_range;
 use super::word::words;
-use super::{Coded, Grams, Millilitres, RecordError, ScaleStep, TenthsCelsius};
+use super::{Coded, Grams, Millilitres, RecordError, ScaleStep, TenthsCelsius, WallTime};
 
 words!(
     /// The colour of stool, from first to later days.
@@ -112,6 +112,12 @@ pub struct LastDay {
     /// Hours since the last wet nappy.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub hours_since_wet: Option<u8>,
+    /// Whether a stool was ever passed since birth: meconium, or any after it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub meconium: Option<bool>,
+    /// Dark urine, which stains the nappy brown or deep yellow.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub dark_urine: Option<bool>,
     /// Expressed milk given.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub expressed_ml: Option<Millilitres>,
@@ -133,6 +139,18 @@ pub struct LastDay {
     /// Danger signs of the mother: `None` not asked, empty asked and none.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub mother_danger: Option<Vec<Coded<MotherDanger>>>,
+}
+
+/// A day of which each answer is made of the same answer of two others.
+macro_rules! each_answer {
+    ($make:ident, $own:expr, $other:expr) => {
+        each_answer!($make, $own, $other; feeds, wet, dirty, stool, urates, hours_since_wet,
+            meconium, dark_urine, expressed_ml, supplement_ml, sleepy, jaundice, temperature,
+            baby_danger, mother_danger)
+    };
+    ($make:ident, $own:expr, $other:expr; $($answer:ident),*) => {
+        Self { $($answer: $make($own.$answer.as_ref(), $other.$answer.as_ref()),)* }
+    };
 }
 
 /// The most feeds, or nappies of a kind, that a day is taken to hold.
@@ -162,27 +180,36 @@ impl LastDay {
 
     /// This, with whatever a later answer says put over it.
     pub fn overlaid(&self, later: &Self) -> Self {
-        Self {
-            feeds: later.feeds.or(self.feeds),
-            wet: later.wet.or(self.wet),
-            dirty: later.dirty.or(self.dirty),
-            stool: later.stool.or(self.stool),
-            urates: later.urates.or(self.urates),
-            hours_since_wet: later.hours_since_wet.or(self.hours_since_wet),
-            expressed_ml: later.expressed_ml.or(self.expressed_ml),
-            supplement_ml: later.supplement_ml.or(self.supplement_ml),
-            sleepy: later.sleepy.or(self.sleepy),
-            jaundice: later.jaundice.or(self.jaundice),
-            temperature: later.temperature.or(self.temperature),
-            baby_danger: later
-                .baby_danger
-                .clone()
-                .or_else(|| self.baby_danger.clone()),
-            mother_danger: later
-                .mother_danger
-                .clone()
-                .or_else(|| self.mother_danger.clone()),
+        fn over<T: Clone>(own: Option<&T>, later: Option<&T>) -> Option<T> {
+            later.or(own).cloned()
         }
+        each_answer!(over, self, later)
+    }
+
+    /// The answers of this one that another does not give as well.
+    pub fn beyond(&self, other: &Self) -> Self {
+        fn new<T: Clone + PartialEq>(own: Option<&T>, other: Option<&T>) -> Option<T> {
+            own.filter(|_| own != other).cloned()
+        }
+        each_answer!(new, self, other)
+    }
+
+    /// The answers of this one to what another leaves open.
+    pub fn open_in(&self, other: &Self) -> Self {
+        fn only<T: Clone>(own: Option<&T>, other: Option<&T>) -> Option<T> {
+            own.filter(|_| other.is_none()).cloned()
+        }
+        each_answer!(only, self, other)
+    }
+
+    /// Whether it answers something that another answers, too, alike or not.
+    pub fn meets(&self, other: &Self) -> bool {
+        self.open_in(other) != *self
+    }
+
+    /// Whether it answers nothing.
+    pub fn is_empty(&self) -> bool {
+        *self == Self::default()
     }
 }
 
@@ -210,6 +237,10 @@ pub struct Weighing {
     pub clothed: bool,
     /// When, as to a feed.
     pub moment: WeighingMoment,
+    /// When it was taken, where it was taken earlier and told now; absent, it was taken when the
+    /// entry was made.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub taken: Option<WallTime>,
 }
 
 /// One nappy changed during the visit.

@@ -55,7 +55,7 @@ pub struct Signed {
 pub struct Folded {
     /// The last 24 hours, later answers over earlier ones; `None` if never asked.
     pub last_day: Option<LastDay>,
-    /// Weights in order, each with when it was taken.
+    /// Weights in the order in which they were taken, each with when that was.
     pub weighings: Vec<(WallTime, Weighing)>,
     /// Nappies changed during the visit.
     pub nappies: Vec<(WallTime, Nappy)>,
@@ -132,7 +132,7 @@ fn step(folded: &mut Folded, entry: &Entry) {
             let before = folded.last_day.take().unwrap_or_default();
             folded.last_day = Some(before.overlaid(day));
         }
-        What::Weighed(weighing) => folded.weighings.push((wall, *weighing)),
+        What::Weighed(weighing) => weighed(folded, weighing.taken.unwrap_or(wall), *weighing),
         What::Nappy(nappy) => folded.nappies.push((wall, *nappy)),
         What::BreastBefore(breast) => {
             match folded
@@ -209,6 +209,18 @@ fn step(folded: &mut Folded, entry: &Entry) {
             }
         }
     }
+}
+
+/// Puts a weight where its time belongs, after all of the same time. Those taken as they were noted
+/// stay in the order of the journal, whatever the wall clock did.
+fn weighed(folded: &mut Folded, wall: WallTime, weighing: Weighing) {
+    let all = &mut folded.weighings;
+    let place = if weighing.taken.is_some() {
+        all.iter().position(|(at, _)| wall.utc_ms() < at.utc_ms())
+    } else {
+        None
+    };
+    all.insert(place.unwrap_or(all.len()), (wall, weighing));
 }
 
 fn running(folded: &mut Folded) -> Option<&mut Feed> {

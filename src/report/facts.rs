@@ -121,8 +121,8 @@ pub struct Figures {
 /// An entry that was taken back and may have been sent before as a value of its own.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum TakenBack {
-    /// A weight.
-    Weight(WallTime),
+    /// A weight, and when it was taken.
+    Weight(WallTime, Weighing),
     /// A nappy.
     Nappy(WallTime),
     /// A feed.
@@ -297,7 +297,7 @@ fn taken_back(visit: &Visit) -> Vec<TakenBack> {
         .zip(journal.standing())
         .filter(|(_, stands)| !stands)
         .filter_map(|(entry, _)| match entry.what {
-            What::Weighed(_) => Some(TakenBack::Weight(entry.wall)),
+            What::Weighed(it) => Some(TakenBack::Weight(it.taken.unwrap_or(entry.wall), it)),
             What::Nappy(_) => Some(TakenBack::Nappy(entry.wall)),
             What::FeedStarted { .. } => Some(TakenBack::Feed(entry.at)),
             What::Pain { .. } => Some(TakenBack::Pain(entry.at)),

@@ -46,6 +46,7 @@ pub fn visit_json(facts: &Facts) -> Value {
             "scale_step_grams": it.step.map(crate::record::ScaleStep::value),
             "clothed": it.clothed,
             "moment": it.moment.as_word(),
+            "told_later": it.taken.is_some(),
         })).collect::<Vec<_>>(),
         "growth": facts.growth.as_ref().map(growth),
         "nappies": facts.nappies.iter().map(|(wall, it)| json!({
@@ -91,6 +92,8 @@ fn last_day(day: &crate::record::LastDay) -> Value {
         "dirty": day.dirty,
         "stool": plain(&day.stool),
         "urates": day.urates,
+        "meconium": day.meconium,
+        "dark_urine": day.dark_urine,
         "hours_since_wet": day.hours_since_wet,
         "expressed_ml": plain(&day.expressed_ml),
         "supplement_ml": plain(&day.supplement_ml),

@@ -99,6 +99,8 @@ report-wet = Nasse Windeln
 report-dirty = Windeln mit Stuhl
 report-stool = Letzter Stuhl
 report-urates = Rosa oder ziegelrote Flecken
+report-meconium = Je Stuhl abgesetzt (Mekonium)
+report-dark-urine = Dunkler Urin, der die Windel färbt
 report-hours-since-wet = Seit der letzten nassen Windel
 report-expressed = Abgepumpte Milch gegeben
 report-supplement = Nahrung oder Spendermilch gegeben
@@ -117,6 +119,7 @@ report-weight = Gewicht und Ausscheidung
 report-weight-none = Bei diesem Besuch nicht gewogen.
 # $moment wie "vor dem Stillen", $clothes und $step Nachrichten dieser Datei.
 report-weighed = { $when }: { $grams } g, { $moment }, { $clothes }, { $step }
+report-told-later = früher gewogen, beim Besuch berichtet
 report-clothed = in Kleidung oder Windel
 report-unclothed = nackt
 report-step = Teilung der Waage { $grams } g

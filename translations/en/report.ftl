@@ -99,6 +99,8 @@ report-wet = Wet nappies
 report-dirty = Dirty nappies
 report-stool = Latest stool
 report-urates = Pink or brick-red staining
+report-meconium = First stool ever passed (meconium)
+report-dark-urine = Dark urine that stains the nappy
 report-hours-since-wet = Since the last wet nappy
 report-expressed = Expressed milk given
 report-supplement = Formula or donor milk given
@@ -117,6 +119,7 @@ report-weight = Weight and output
 report-weight-none = Not weighed in this visit.
 # $moment as "before a feed", $clothes and $step messages of this file.
 report-weighed = { $when }: { $grams } g, { $moment }, { $clothes }, { $step }
+report-told-later = taken earlier and told at the visit
 report-clothed = in clothes or nappy
 report-unclothed = bare
 report-step = scale step { $grams } g

@@ -198,6 +198,8 @@ fn story(store: &mut Store, id: PairId) -> Result<Option<Story>, StoreError> {
             story.receipts.push((visit.id, receipt));
         }
     }
+    // A weight may have been taken before one of an earlier visit.
+    story.weighings.sort_by_key(|(_, wall, _)| wall.utc_ms());
     Ok(Some(story))
 }
 

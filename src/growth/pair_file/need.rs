@@ -123,6 +123,8 @@ pub(super) const LAST_DAY: Fields = &[
     ("dirty", COUNT),
     ("stool", one_of!(StoolColour)),
     ("urates", Kind::YesNo),
+    ("meconium", Kind::YesNo),
+    ("dark_urine", Kind::YesNo),
     ("hours_since_wet", Kind::Whole(0, 96)),
     ("expressed_ml", MILLILITRES),
     ("supplement_ml", MILLILITRES),

@@ -127,6 +127,8 @@ pub(super) fn last_day(table: &mut Table, facts: &Facts) {
         day.stool.map_or("unknown", |it| it.as_word()),
     );
     table.seen(section, None, "urates", yes(day.urates));
+    table.seen(section, None, "meconium", yes(day.meconium));
+    table.seen(section, None, "dark_urine", yes(day.dark_urine));
     table.number(
         section,
         None,
@@ -215,6 +217,9 @@ pub(super) fn measured(table: &mut Table, facts: &Facts) {
             "clothed",
             if it.clothed { "yes" } else { "no" },
         );
+        if it.taken.is_some() {
+            table.seen("weight", at, "told_later", "yes");
+        }
     }
     growth(table, facts);
     for (wall, it) in &facts.nappies {

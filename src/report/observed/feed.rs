@@ -190,7 +190,7 @@ fn taken_back(all: &mut Observed<'_>) {
                 }
             }
             TakenBack::Pain(at) => all.take_back(&pain_key(*at), "pain", true),
-            TakenBack::Weight(_) | TakenBack::Nappy(_) | TakenBack::Note(_) => {}
+            TakenBack::Weight(..) | TakenBack::Nappy(_) | TakenBack::Note(_) => {}
         }
     }
 }

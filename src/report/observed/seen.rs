@@ -1,7 +1,7 @@
 //! What was seen, asked and measured outside the feeds themselves.
 
 use super::{Observation, Observed, Why, X, ours};
-use crate::record::{BabyDanger, Coded, MotherDanger, Sign, StoredWord, WallTime};
+use crate::record::{BabyDanger, Coded, MotherDanger, Sign, StoredWord, WallTime, Weighing};
 use crate::report::TakenBack;
 
 /// How long "the last day" is.
@@ -69,7 +69,7 @@ fn weights(all: &mut Observed<'_>) -> Vec<String> {
     let mut keys = Vec::new();
     for (wall, it) in &all.facts.weighings {
         let mut weight = all
-            .observation(&weight_key(*wall), "body-weight")
+            .observation(&weight_key(*wall, it), "body-weight")
             .category("vital-signs")
             .at(*wall)
             .value(X::count(it.grams.value(), "g"));
@@ -78,13 +78,18 @@ fn weights(all: &mut Observed<'_>) -> Vec<String> {
         weight.part("clothed", X::Yes(it.clothed));
         let step = X::or_absent(it.step, Why::Unknown, |step| X::count(step.value(), "g"));
         weight.part("scale-step", step);
+        if it.taken.is_some() {
+            weight.part("told-later", X::Yes(true));
+        }
         keys.push(all.observe(weight));
     }
     keys
 }
 
-fn weight_key(wall: WallTime) -> String {
-    format!("weight {}", wall.utc_ms())
+/// Two weights told later may be of one time, as far as she knows it.
+fn weight_key(wall: WallTime, it: &Weighing) -> String {
+    let told = it.taken.map(|_| format!(" told {}", it.grams.value()));
+    format!("weight {}{}", wall.utc_ms(), told.unwrap_or_default())
 }
 
 fn nappy_key(wall: WallTime) -> String {
@@ -132,6 +137,8 @@ fn last_day(all: &mut Observed<'_>) {
         ("last-day-dirty", count(day.dirty, "{count}")),
         ("last-day-stool", stool),
         ("last-day-urates", yes(day.urates)),
+        ("last-day-meconium", yes(day.meconium)),
+        ("last-day-dark-urine", yes(day.dark_urine)),
         ("last-day-hours-since-wet", count(day.hours_since_wet, "h")),
         ("last-day-expressed", ml(day.expressed_ml)),
         ("last-day-supplement", ml(day.supplement_ml)),
@@ -291,7 +298,9 @@ fn unknown_words(all: &mut Observed<'_>) {
 fn taken_back(all: &mut Observed<'_>) {
     for it in &all.facts.taken_back {
         match it {
-            TakenBack::Weight(wall) => all.take_back(&weight_key(*wall), "body-weight", false),
+            TakenBack::Weight(wall, it) => {
+                all.take_back(&weight_key(*wall, it), "body-weight", false);
+            }
             TakenBack::Nappy(wall) => all.take_back(&nappy_key(*wall), "nappy", false),
             TakenBack::Note(wall) => all.take_back(&note_key(*wall), "note", false),
             TakenBack::Feed(_) | TakenBack::Pain(_) => {}

@@ -60,6 +60,10 @@ impl Page<'_> {
         self.field("report-stool", stool);
         let urates = day.urates.map(|it| self.yes(it));
         self.field("report-urates", urates);
+        let meconium = day.meconium.map(|it| self.yes(it));
+        self.field("report-meconium", meconium);
+        let dark = day.dark_urine.map(|it| self.yes(it));
+        self.field("report-dark-urine", dark);
         let hours = day.hours_since_wet.map(|it| format!("{it} h"));
         self.field("report-hours-since-wet", hours);
         self.field("report-expressed", ml(day.expressed_ml));
@@ -115,10 +119,14 @@ impl Page<'_> {
             } else {
                 "report-unclothed"
             };
+            let moment = match it.taken {
+                Some(_) => words.say("report-told-later"),
+                None => phrase::of(words, "weighing", it.moment),
+            };
             let args = [
                 ("when", self.when(*wall).into()),
                 ("grams", it.grams.value().to_string().into()),
-                ("moment", phrase::of(words, "weighing", it.moment).into()),
+                ("moment", moment.into()),
                 ("clothes", words.say(clothes).into()),
                 ("step", step.into()),
             ];

@@ -55,6 +55,7 @@ fn weighed(grams: i64, clothed: bool) -> Weighing {
         step: None,
         clothed,
         moment: WeighingMoment::Routine,
+        taken: None,
     }
 }
 

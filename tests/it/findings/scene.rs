@@ -70,6 +70,7 @@ impl Scene {
             step: Some(ScaleStep::new(5).unwrap()),
             clothed,
             moment: Routine,
+            taken: None,
         };
         self.weights
             .push((birth().plus_ms(at_h * 3_600_000), weighing));
@@ -87,6 +88,7 @@ impl Scene {
                 step: Some(ScaleStep::new(step).unwrap()),
                 clothed: false,
                 moment,
+                taken: None,
             };
             self.weights
                 .push((birth().plus_ms(at_h * 3_600_000 + later_ms), weighing));

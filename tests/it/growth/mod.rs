@@ -69,6 +69,7 @@ pub fn weighed_as(
         step: Some(ScaleStep::new(5).unwrap()),
         clothed,
         moment,
+        taken: None,
     };
     (hours(at_hours), weighing)
 }

@@ -24,6 +24,41 @@ fn sixty_grams_are_58_3_millilitres() {
 }
 
 #[test]
+fn a_weight_told_later_is_no_side_of_a_feed_and_stands_between_none() {
+    // Common practice: both sides of a feed are weighed on the same scale, one after the other.
+    let later = |(wall, it): (WallTime, Weighing)| {
+        let taken = Some(wall);
+        (wall, Weighing { taken, ..it })
+    };
+    let before = weighed_as(70, 3300, BeforeFeed, true);
+    let after = weighed_as(71, 3360, AfterFeed, true);
+    assert!(test_weighings(&[later(before), after]).is_empty());
+    assert!(test_weighings(&[before, later(after)]).is_empty());
+    let mut between = later(weighed(70, 3200));
+    between.0 = between.0.plus_ms(600_000);
+    assert_eq!(one(&[before, between, after]), one(&[before, after]));
+    // Nor is it lighter "after the feed" than before.
+    let lighter = later(weighed_as(71, 3200, AfterFeed, true));
+    let it = feedside::growth::of(&super::pair(), &[before, lighter], super::hours(72));
+    assert!(it.questions.is_empty());
+}
+
+#[test]
+fn a_weight_told_later_counts_at_the_age_at_which_it_was_taken() {
+    let (wall, it) = weighed(30, 3200);
+    let told = (
+        wall,
+        Weighing {
+            taken: Some(wall),
+            ..it
+        },
+    );
+    let growth = feedside::growth::of(&super::pair(), &[weighed(72, 3250), told], super::hours(72));
+    assert_eq!(growth.weight.unwrap().age.hours(), 72);
+    assert_eq!(growth.gain.unwrap().hours, 42);
+}
+
+#[test]
 fn only_before_and_then_after_clothed_alike_is_a_test_weighing() {
     // Common practice.
     use feedside::record::WeighingMoment::Routine;

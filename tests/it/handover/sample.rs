@@ -108,6 +108,7 @@ pub fn ordinary(seed: u64, taps: bool) -> Handed {
             step: Some(ScaleStep::new(5).unwrap()),
             clothed: false,
             moment: WeighingMoment::Routine,
+            taken: None,
         }),
     );
     put(

@@ -238,6 +238,7 @@ fn story(dice: &mut Dice, kind: &Kind, seed: u64) -> Vec<(u64, What)> {
                 step: dice.chance(50).then(|| ScaleStep::new(5).unwrap()),
                 clothed,
                 moment: WeighingMoment::Routine,
+                taken: None,
             }),
         ));
         at_ms += dice.roll(10_000, 60_000);

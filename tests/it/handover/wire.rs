@@ -79,6 +79,41 @@ fn a_field_that_this_version_does_not_know_is_carried_unchanged() {
 }
 
 #[test]
+fn a_weight_taken_earlier_and_an_answer_taken_back_travel() {
+    use feedside::record::{Grams, Weighing, WeighingMoment, fold};
+    let mut handed = sample::smallest();
+    let taken = sample::began().plus_ms(-90_000_000);
+    let told = |meconium, dark_urine| {
+        What::LastDay(LastDay {
+            meconium,
+            dark_urine,
+            ..LastDay::default()
+        })
+    };
+    for what in [
+        What::Weighed(Weighing {
+            grams: Grams::new(3300).unwrap(),
+            step: None,
+            clothed: false,
+            moment: WeighingMoment::Routine,
+            taken: Some(taken),
+        }),
+        told(Some(false), Some(true)),
+        told(None, Some(true)),
+        What::Struck { entry: 2 },
+    ] {
+        let journal = &mut handed.visit.journal;
+        let entry = journal.next(At::ms(1_000), sample::began().plus_ms(1_000), what);
+        journal.push(entry).unwrap();
+    }
+    check_round_trip(&handed);
+    let folded = fold(&handed.visit.journal);
+    assert_eq!(folded.weighings[0].0, taken);
+    let day = folded.last_day.unwrap();
+    assert_eq!((day.meconium, day.dark_urine), (None, Some(true)));
+}
+
+#[test]
 fn taps_keep_their_place_where_times_are_equal_or_go_back() {
     let mut handed = sample::smallest();
     for (at, what) in [

@@ -196,6 +196,56 @@ fn later_answers_lie_over_earlier_ones_and_what_was_not_asked_stays_unknown() {
 }
 
 #[test]
+fn an_answer_that_is_taken_back_by_striking_is_not_asked() {
+    let day = |feeds, stool| {
+        What::LastDay(LastDay {
+            feeds,
+            stool,
+            ..LastDay::default()
+        })
+    };
+    // As the screen does it: what stays is told anew, then what told the answer is struck.
+    let folded = folded(vec![
+        day(Some(8), Some(StoolColour::Yellow)),
+        day(Some(8), None),
+        struck(1),
+    ]);
+    let told = folded.last_day.unwrap();
+    assert_eq!((told.feeds, told.stool), (Some(8), None));
+}
+
+#[test]
+fn a_weight_told_later_stands_at_the_time_at_which_it_was_taken() {
+    use feedside::record::{Grams, Weighing, WeighingMoment};
+    let journal = journal_at([1_000, 2_000, 3_000].map(|at| (at, What::Suck)).to_vec());
+    let walls: Vec<_> = journal.entries().iter().map(|it| it.wall).collect();
+    let weighed = |grams, taken| {
+        What::Weighed(Weighing {
+            grams: Grams::new(grams).unwrap(),
+            step: None,
+            clothed: false,
+            moment: WeighingMoment::Routine,
+            taken,
+        })
+    };
+    let yesterday = walls[0].plus_ms(-86_400_000);
+    let folded = fold(&journal_at(vec![
+        (1_000, weighed(3_300, None)),
+        (2_000, weighed(3_400, Some(yesterday))),
+        (3_000, weighed(3_310, None)),
+    ]));
+    let told: Vec<_> = folded
+        .weighings
+        .iter()
+        .map(|(wall, it)| (*wall, it.grams.value()))
+        .collect();
+    assert_eq!(
+        told,
+        [(yesterday, 3_400), (walls[0], 3_300), (walls[2], 3_310)]
+    );
+}
+
+#[test]
 fn breast_and_nipple_before_are_told_side_by_side_and_one_by_one() {
     let before = |side, breast, nipple| {
         What::BreastBefore(BreastBefore {

@@ -141,6 +141,7 @@ pub fn one_of_each() -> Vec<What> {
             step: Some(ScaleStep::new(5).unwrap()),
             clothed: false,
             moment: WeighingMoment::BeforeFeed,
+            taken: None,
         }),
         What::Nappy(Nappy {
             wet: true,

@@ -98,6 +98,7 @@ fn a_field_that_is_empty_or_left_out_is_nothing_newer() {
     for body in [
         r#"{"grams":3100,"step":null,"clothed":false,"moment":"routine"}"#,
         r#"{"moment":"routine","clothed":false,"grams":3100}"#,
+        r#"{"grams":3100,"clothed":false,"moment":"routine","taken":"2026-03-01T04:30:00.000+00:00"}"#,
     ] {
         assert_eq!(from_stored(&stored("weighed", body)).unwrap().newer, None);
     }

@@ -70,6 +70,7 @@ fn sample_entries() -> Vec<(u64, What)> {
                 step: Some(ScaleStep::new(5).unwrap()),
                 clothed: false,
                 moment: WeighingMoment::Routine,
+                taken: None,
             }),
         ),
         (
