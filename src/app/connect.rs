@@ -147,6 +147,23 @@ fn before_feed(window: &ui::AppWindow, hear: &Hear) {
     }
     {
         let hear = Rc::clone(hear);
+        it.on_clear_count(move |index| {
+            if let Some(count) = count(index) {
+                hear(Event::Before(before::Event::CountCleared(count)));
+            }
+        });
+    }
+    {
+        let hear = Rc::clone(hear);
+        it.on_step_weight_earlier(move |index, by| {
+            if let Some(part) = before::TimePart::ALL.get(place(index)).copied() {
+                hear(Event::Before(before::Event::EarlierStepped(part, by)));
+            }
+        });
+    }
+    on!(hear, it.on_choose_weight_when(index) => Event::Before(before::Event::EarlierChosen(index == 1)));
+    {
+        let hear = Rc::clone(hear);
         it.on_choose(move |index, choice| {
             if let Some(question) = question(index) {
                 hear(Event::Before(before::Event::Chose(question, place(choice))));

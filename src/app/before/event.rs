@@ -2,7 +2,7 @@
 
 use crate::record::Side;
 
-use super::Count;
+use super::{Count, TimePart};
 
 /// A question answered by choosing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -11,6 +11,10 @@ pub enum Question {
     Stool,
     /// Pink or brick-red staining.
     Urates,
+    /// Whether a first stool was ever passed.
+    Meconium,
+    /// Dark urine.
+    DarkUrine,
     /// Needs waking.
     Sleepy,
     /// Yellow skin.
@@ -23,11 +27,13 @@ pub enum Question {
 
 impl Question {
     /// In the order shown.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 8] = [
         Self::BabyDanger,
         Self::MotherDanger,
+        Self::Meconium,
         Self::Stool,
         Self::Urates,
+        Self::DarkUrine,
         Self::Sleepy,
         Self::Jaundice,
     ];
@@ -53,7 +59,9 @@ pub enum Event {
     Came,
     /// Less (-1) or more (1) of a number.
     Counted(Count, i32),
-    /// A choice was touched.
+    /// A number was touched: it is taken back.
+    CountCleared(Count),
+    /// A choice was touched; the chosen one is taken back.
     Chose(Question, usize),
     /// The breast on a side was told.
     BreastTold(Side, usize),
@@ -65,6 +73,10 @@ pub enum Event {
     StepChosen(usize),
     /// When the weight is taken, by its place.
     MomentChosen(usize),
+    /// The weight was taken earlier, or is taken now.
+    EarlierChosen(bool),
+    /// Less (-1) or more (1) of a part of the earlier time.
+    EarlierStepped(TimePart, i32),
     /// A key of the nappy.
     NappyTouched(NappyKey),
     /// The nappy as told is added.

@@ -4,10 +4,11 @@ mod effect;
 mod event;
 mod model;
 mod render;
+mod told;
 mod update;
 
 pub use effect::Effect;
 pub use event::{Event, NappyKey, Question};
-pub use model::{Count, Model, SCALE_STEPS_G, WeightTrouble};
+pub use model::{Count, Earlier, Model, SCALE_STEPS_G, TimePart, WeightTrouble};
 pub use render::{Lists, render};
 pub use update::update;

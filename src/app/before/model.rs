@@ -1,6 +1,6 @@
 //! All that the screen before the feed remembers besides the visit itself.
 
-use crate::record::{Hold, LastDay, Nappy, Side, WeighingMoment};
+use crate::record::{Hold, LastDay, Nappy, Side, WallTime, WeighingMoment};
 
 /// The steps of scales that are offered, in grams (common practice: baby scales on wards).
 pub const SCALE_STEPS_G: [i64; 4] = [1, 2, 5, 10];
@@ -44,13 +44,42 @@ pub enum WeightTrouble {
     NotGrams,
     /// Far from the birth weight; taken when kept once more.
     Far(u32),
+    /// Taken earlier, and when was not yet told.
+    NoTime,
+}
+
+/// A part of the time at which a weight was taken earlier.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum TimePart {
+    /// The day.
+    Day,
+    /// The hour.
+    Hour,
+    /// The minute, in steps of five.
+    Minute,
+}
+
+impl TimePart {
+    /// In the order shown.
+    pub const ALL: [Self; 3] = [Self::Day, Self::Hour, Self::Minute];
+}
+
+/// When a weight was taken that is told now.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Earlier {
+    /// The time that is shown.
+    pub at: WallTime,
+    /// Whether she set it: the one it starts with is nobody's word.
+    pub set: bool,
 }
 
 /// The model.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Model {
-    /// Answers changed here and not yet in the journal.
-    pub draft: LastDay,
+    /// All answers as they are to be, where some were changed here and are not yet in the journal.
+    pub draft: Option<LastDay>,
+    /// The number whose start is shown and not told: only a second touch tells it.
+    pub offered: Option<Count>,
     /// When the draft was last changed, by the device's clock in milliseconds.
     pub changed_ms: Option<u64>,
     /// The weight as typed.
@@ -61,6 +90,8 @@ pub struct Model {
     pub step_g: Option<i64>,
     /// When the weight is taken, as to a feed; `None` is not tied to one.
     pub moment: Option<WeighingMoment>,
+    /// When the weight was taken, where that was earlier.
+    pub earlier: Option<Earlier>,
     /// The nappy that is told, before it is added; `None` while nothing was touched.
     pub nappy: Option<Nappy>,
     /// What is wrong with the weight.

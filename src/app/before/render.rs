@@ -6,14 +6,16 @@ use crate::app::around::Around;
 use crate::app::lists::{Kept, list};
 use crate::app::open_visit::OpenVisit;
 use crate::app::{say, ui};
+use crate::growth::{Age, Growth};
 use crate::record::{
     BabyDanger, BreastState, Coded, Hold, Jaundice, LastDay, MotherDanger, Nappy, NippleBefore,
     Side, StoolColour, StoredWord, WallTime, WeighingMoment,
 };
 use crate::words::Words;
 
-use super::update::open_questions;
-use super::{Count, Model, Question, SCALE_STEPS_G, WeightTrouble};
+use super::told;
+use super::update::{open_questions, wanted};
+use super::{Count, Model, Question, SCALE_STEPS_G, TimePart, WeightTrouble};
 
 /// The lists that keep their place while they change.
 #[derive(Default)]
@@ -40,7 +42,7 @@ pub fn render(
         return;
     };
     let screen = ui::BeforeAdapter::get(window);
-    let day = open.last_day().overlaid(&model.draft);
+    let day = wanted(model, open);
     let growth = open.growth(around.now.wall);
     screen.set_title(say::title(&open.pair).into());
     let mut quiet = say::age(words, growth.age);
@@ -61,7 +63,7 @@ pub fn render(
     lists.counts.put(
         Count::ALL
             .iter()
-            .map(|count| count_row(*count, &day, words))
+            .map(|count| count_row(*count, &day, model.offered, words))
             .collect(),
     );
     screen.set_groups(list(
@@ -134,36 +136,39 @@ fn choice(label: String, chosen: bool) -> ui::Choice {
     }
 }
 
-fn count_row(count: Count, day: &LastDay, words: &Words) -> ui::CountRow {
-    let (id, value) = match count {
-        Count::Feeds => ("before-feeds", day.feeds.map(i64::from)),
-        Count::Wet => ("before-wet", day.wet.map(i64::from)),
-        Count::Dirty => ("before-dirty", day.dirty.map(i64::from)),
-        Count::HoursSinceWet => ("before-hours-since-wet", day.hours_since_wet.map(i64::from)),
-        Count::Temperature => {
-            let value = day.temperature.map_or_else(
-                || "–".to_owned(),
-                |tenths| words.number(f64::from(tenths.value()) / 10.0, 1),
-            );
-            return ui::CountRow {
-                label: words.say("before-temperature").into(),
-                value: value.into(),
-            };
-        }
-        Count::Expressed => (
-            "before-expressed",
-            day.expressed_ml.map(|ml| i64::from(ml.value())),
-        ),
-        Count::Supplement => (
-            "before-supplement",
-            day.supplement_ml.map(|ml| i64::from(ml.value())),
-        ),
+fn count_row(count: Count, day: &LastDay, offered: Option<Count>, words: &Words) -> ui::CountRow {
+    let id = match count {
+        Count::Feeds => "before-feeds",
+        Count::Wet => "before-wet",
+        Count::Dirty => "before-dirty",
+        Count::HoursSinceWet => "before-hours-since-wet",
+        Count::Temperature => "before-temperature",
+        Count::Expressed => "before-expressed",
+        Count::Supplement => "before-supplement",
     };
+    let shown = |value: i64| match count {
+        // Far below a float's 53 bits.
+        #[allow(clippy::cast_precision_loss)]
+        Count::Temperature => words.number(value as f64 / 10.0, 1),
+        _ => value.to_string(),
+    };
+    let told = told::value(day, count);
+    let offered = told.is_none() && offered == Some(count);
+    let label = words.say(id);
     ui::CountRow {
-        label: words.say(id).into(),
-        value: value
-            .map_or_else(|| "–".to_owned(), |value| value.to_string())
-            .into(),
+        label: if offered {
+            words.say_with("before-not-kept", &[("what", label.into())])
+        } else {
+            label
+        }
+        .into(),
+        value: match told {
+            Some(value) => shown(value),
+            None if offered => format!("{}?", shown(told::offer(count))),
+            None => "–".to_owned(),
+        }
+        .into(),
+        told: told.is_some(),
     }
 }
 
@@ -174,6 +179,8 @@ fn group(question: Question, day: &LastDay, words: &Words) -> ui::ChoiceGroup {
             one_of(words, "stool", StoolColour::ALL, day.stool),
         ),
         Question::Urates => ("before-urates", yes_no(words, day.urates)),
+        Question::Meconium => ("before-meconium", yes_no(words, day.meconium)),
+        Question::DarkUrine => ("before-dark-urine", yes_no(words, day.dark_urine)),
         Question::Sleepy => ("before-sleepy", yes_no(words, day.sleepy)),
         Question::Jaundice => (
             "before-jaundice",
@@ -280,7 +287,7 @@ fn weight(
     model: &Model,
     open: &OpenVisit,
     words: &Words,
-    growth: &crate::growth::Growth,
+    growth: &Growth,
     screen: &ui::BeforeAdapter<'_>,
 ) {
     screen.set_weight(model.weight.as_str().into());
@@ -292,13 +299,19 @@ fn weight(
         let label = words.say_with("pair-grams", &[("grams", (*step).into())]);
         choice(label, model.step_g == Some(*step))
     })));
+    screen.set_weight_when(list([
+        choice(words.say("before-weighed-now"), model.earlier.is_none()),
+        choice(words.say("before-weighed-earlier"), model.earlier.is_some()),
+    ]));
+    // A weight that is told as earlier belongs to no feed that is watched here.
     let moment = model.moment.unwrap_or(WeighingMoment::Routine);
-    screen.set_weight_moments(list(one_of(
-        words,
-        "weighing",
-        WeighingMoment::ALL,
-        Some(moment),
-    )));
+    let moments = match model.earlier {
+        None => one_of(words, "weighing", WeighingMoment::ALL, Some(moment)),
+        Some(_) => Vec::new(),
+    };
+    screen.set_weight_moments(list(moments));
+    let parts = model.earlier.map(|it| earlier(it.at, words));
+    screen.set_weight_earlier(list(parts.unwrap_or_default()));
     let asked = open_questions(open, growth.at);
     screen.set_questions(list(asked.iter().map(|it| {
         let grams = words.say_with("pair-grams", &[("grams", it.grams.into())]);
@@ -313,28 +326,56 @@ fn weight(
             why: say::stored(words, "question", it.why).into(),
         }
     })));
-    let told = match model.trouble {
-        Some(WeightTrouble::NotGrams) => words.say("before-weight-not"),
-        Some(WeightTrouble::Far(grams)) => {
+    let told = match (model.trouble, model.earlier) {
+        (Some(WeightTrouble::NotGrams), _) => words.say("before-weight-not"),
+        (Some(WeightTrouble::Far(grams)), _) => {
             words.say_with("before-weight-odd", &[("grams", i64::from(grams).into())])
         }
-        None => open.weighings().last().map_or_else(
-            || words.say("pair-no-weight"),
-            |(_, weighing)| {
-                let grams = words.say_with(
-                    "pair-grams",
-                    &[("grams", i64::from(weighing.grams.value()).into())],
-                );
-                let change = say::change(words, growth);
-                if change.is_empty() {
-                    grams
-                } else {
-                    format!("{grams} · {change}")
-                }
-            },
-        ),
+        (Some(WeightTrouble::NoTime), _) => words.say("before-weight-no-time"),
+        (None, Some(it)) if it.set => {
+            let age = Age::of(open.pair.birth, it.at);
+            let time = say::time(words, it.at, growth.at);
+            let args = [("time", time.into()), ("age", say::age(words, age).into())];
+            words.say_with("before-weighed-at", &args)
+        }
+        (None, Some(_)) => words.say("before-weight-no-time"),
+        (None, None) => last_told(open, words, growth),
     };
     screen.set_weight_quiet(told.into());
+}
+
+/// The weight that was taken last, with the change since birth.
+fn last_told(open: &OpenVisit, words: &Words, growth: &Growth) -> String {
+    let all = open.weighings();
+    let last = all.iter().max_by_key(|(wall, _)| wall.utc_ms());
+    let Some((_, weighing)) = last else {
+        return words.say("pair-no-weight");
+    };
+    let grams = i64::from(weighing.grams.value());
+    let grams = words.say_with("pair-grams", &[("grams", grams.into())]);
+    let change = say::change(words, growth);
+    if change.is_empty() {
+        grams
+    } else {
+        format!("{grams} · {change}")
+    }
+}
+
+/// The parts of the time at which a weight was taken.
+fn earlier(at: WallTime, words: &Words) -> Vec<ui::CountRow> {
+    let row = |part: &TimePart| {
+        let (id, value) = match part {
+            TimePart::Day => ("before-weighed-day", words.date(at.local())),
+            TimePart::Hour => ("before-weighed-hour", at.local().format("%H").to_string()),
+            TimePart::Minute => ("before-weighed-minute", at.local().format("%M").to_string()),
+        };
+        ui::CountRow {
+            label: words.say(id).into(),
+            value: value.into(),
+            told: false,
+        }
+    };
+    TimePart::ALL.iter().map(row).collect()
 }
 
 fn start(model: &Model, open: &OpenVisit, words: &Words, screen: &ui::BeforeAdapter<'_>) {

@@ -8,28 +8,28 @@ use crate::app::asked;
 use crate::app::open_visit::OpenVisit;
 use crate::growth::Questioned;
 use crate::record::{
-    BabyDanger, BreastBefore, BreastState, Coded, Grams, Hold, Jaundice, LastDay, Millilitres,
-    MotherDanger, Nappy, NippleBefore, ScaleStep, Side, StoolColour, StoredWord, TenthsCelsius,
-    WallTime, Weighing, WeighingMoment, What,
+    Grams, Hold, LastDay, Nappy, ScaleStep, StoolColour, WallTime, Weighing, WeighingMoment, What,
 };
 
 use super::event::NappyKey;
-use super::{Count, Effect, Event, Model, Question, SCALE_STEPS_G, WeightTrouble};
+use super::told::{self, Stepped};
+use super::{Earlier, Effect, Event, Model, SCALE_STEPS_G, TimePart, WeightTrouble};
 
 /// How long the hand rests before answers go into the journal, in milliseconds.
 const SETTLE_MS: u64 = 1_500;
 /// A weight further than this from the birth weight is asked about once more, in per cent. Common
 /// practice: a slip of a digit or a unit is larger, a baby's change in the first weeks smaller.
 const FAR_PERCENT: u32 = 30;
-/// Where the first touch on the temperature starts, in tenths of a degree (common practice).
-const TEMPERATURE_START: i32 = 368;
+/// Milliseconds in an hour.
+const HOUR_MS: i64 = 3_600_000;
+/// The step of minutes of an earlier time.
+const MINUTES_MS: i64 = 5 * 60_000;
 
 /// Takes an event; changes the model; says what is to be done.
 pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effect> {
     let Some(open) = around.open else {
         return vec![Effect::Leave];
     };
-    let day = open.last_day().overlaid(&model.draft);
     match event {
         Event::Came => {
             *model = Model {
@@ -40,17 +40,36 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             vec![]
         }
         Event::Counted(count, by) => {
-            counted(&mut model.draft, &day, count, by);
-            model.changed_ms = Some(around.now.boot_ms);
+            let offered = model.offered.take() == Some(count);
+            let mut day = wanted(model, open);
+            match told::stepped(&mut day, count, by, offered) {
+                Stepped::Offered => model.offered = Some(count),
+                Stepped::Told => changed(model, day, around),
+            }
+            vec![]
+        }
+        Event::CountCleared(count) => {
+            model.offered = None;
+            let mut day = wanted(model, open);
+            told::set(&mut day, count, None);
+            changed(model, day, around);
             vec![]
         }
         Event::Chose(question, index) => {
-            chose(&mut model.draft, &day, question, index);
-            model.changed_ms = Some(around.now.boot_ms);
+            model.offered = None;
+            let mut day = wanted(model, open);
+            told::chose(&mut day, question, index);
+            changed(model, day, around);
             vec![]
         }
-        Event::BreastTold(side, index) => breast(side, BreastState::ALL.get(index).copied(), None),
-        Event::NippleTold(side, index) => breast(side, None, NippleBefore::ALL.get(index).copied()),
+        Event::BreastTold(side, index) => notes(told::breast(
+            &open.visit.journal,
+            told::breast_at(side, index),
+        )),
+        Event::NippleTold(side, index) => notes(told::breast(
+            &open.visit.journal,
+            told::nipple_at(side, index),
+        )),
         Event::Clothed(clothed) => {
             model.clothed = clothed;
             vec![]
@@ -71,6 +90,25 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         }
         Event::MomentChosen(index) => {
             model.moment = WeighingMoment::ALL.get(index).copied();
+            vec![]
+        }
+        Event::EarlierChosen(earlier) => {
+            // A whole hour, so that the steps give times as they are written down.
+            let now = around.now.wall;
+            let local_ms = now.utc_ms() + i64::from(now.offset_min()) * 60_000;
+            let hour = now.plus_ms(-local_ms.rem_euclid(HOUR_MS));
+            let at = earlier_stepped(hour, TimePart::Hour, 0, open.pair.birth, now);
+            model.earlier = earlier.then_some(Earlier { at, set: false });
+            model.trouble = None;
+            vec![]
+        }
+        Event::EarlierStepped(part, by) => {
+            if let Some(earlier) = &mut model.earlier {
+                let (birth, now) = (open.pair.birth, around.now.wall);
+                earlier.at = earlier_stepped(earlier.at, part, by, birth, now);
+                earlier.set = true;
+            }
+            model.trouble = None;
             vec![]
         }
         Event::NappyTouched(key) => {
@@ -107,7 +145,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::Started if open.folded.running().is_some() => vec![],
         Event::Started => match (model.side, model.hold) {
             (Some(side), Some(hold)) => {
-                let mut effects = settled(model);
+                let mut effects = settled(model, open);
                 effects.push(Effect::Note(What::FeedStarted { side, hold }));
                 effects.push(Effect::Bedside);
                 effects
@@ -115,11 +153,11 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             _ => vec![],
         },
         Event::Ticked => match model.changed_ms {
-            Some(changed) if changed + SETTLE_MS <= around.now.boot_ms => settled(model),
+            Some(changed) if changed + SETTLE_MS <= around.now.boot_ms => settled(model, open),
             _ => vec![],
         },
         Event::BackWanted => {
-            let mut effects = settled(model);
+            let mut effects = settled(model, open);
             effects.push(if open.folded.running().is_some() {
                 Effect::Bedside
             } else if open.folded.feeds.is_empty() {
@@ -145,7 +183,13 @@ fn weighed_at(open: &OpenVisit, at: WallTime) -> Option<u32> {
     let entries = journal.entries().iter().zip(journal.standing());
     entries
         .rev()
-        .find(|(it, stands)| *stands && it.wall == at && matches!(it.what, What::Weighed(_)))
+        .find(|(it, stands)| {
+            let taken = match &it.what {
+                What::Weighed(weighing) => Some(weighing.taken.unwrap_or(it.wall)),
+                _ => None,
+            };
+            *stands && taken == Some(at)
+        })
         .map(|(it, _)| it.seq)
 }
 
@@ -175,88 +219,54 @@ fn nappy_touched(nappy: Option<Nappy>, key: NappyKey) -> Nappy {
     nappy
 }
 
-fn settled(model: &mut Model) -> Vec<Effect> {
+/// Takes the answers as they are to be; they go into the journal when the hand has rested.
+fn changed(model: &mut Model, day: LastDay, around: &Around<'_>) {
+    model.draft = Some(day);
+    model.changed_ms = Some(around.now.boot_ms);
+}
+
+/// The answers as they are to be: as changed here, or as the journal has them.
+pub(super) fn wanted(model: &Model, open: &OpenVisit) -> LastDay {
+    model.draft.clone().unwrap_or_else(|| open.last_day())
+}
+
+fn settled(model: &mut Model, open: &OpenVisit) -> Vec<Effect> {
     model.changed_ms = None;
-    let draft = std::mem::take(&mut model.draft);
-    if draft == LastDay::default() {
-        return vec![];
-    }
-    draft
-        .checked()
-        .map(|day| Effect::Note(What::LastDay(day)))
-        .into_iter()
-        .collect()
+    notes(
+        model
+            .draft
+            .take()
+            .map(|wanted| told::entries(&open.visit.journal, wanted))
+            .unwrap_or_default(),
+    )
 }
 
-fn counted(draft: &mut LastDay, day: &LastDay, count: Count, by: i32) {
-    let step = |now: Option<u8>, most: u8| {
-        let next = i32::from(now.unwrap_or(0)) + if now.is_none() { 0 } else { by };
-        u8::try_from(next.clamp(0, i32::from(most))).ok()
-    };
-    let millilitres = |now: Option<Millilitres>| {
-        let next = now.map_or(0, |ml| i64::from(ml.value()) + i64::from(by) * 5);
-        Millilitres::new(next.clamp(0, 500)).ok()
-    };
-    match count {
-        Count::Feeds => draft.feeds = step(day.feeds, 40),
-        Count::Wet => draft.wet = step(day.wet, 40),
-        Count::Dirty => draft.dirty = step(day.dirty, 40),
-        Count::HoursSinceWet => draft.hours_since_wet = step(day.hours_since_wet, 96),
-        Count::Temperature => {
-            let next = day
-                .temperature
-                .map_or(TEMPERATURE_START, |now| i32::from(now.value()) + by);
-            draft.temperature = TenthsCelsius::new(next.into()).ok().or(day.temperature);
-        }
-        Count::Expressed => draft.expressed_ml = millilitres(day.expressed_ml),
-        Count::Supplement => draft.supplement_ml = millilitres(day.supplement_ml),
-    }
+fn notes(entries: Vec<What>) -> Vec<Effect> {
+    entries.into_iter().map(Effect::Note).collect()
 }
 
-fn chose(draft: &mut LastDay, day: &LastDay, question: Question, index: usize) {
-    match question {
-        Question::Stool => draft.stool = StoolColour::ALL.get(index).copied(),
-        Question::Urates => draft.urates = Some(index == 0),
-        Question::Sleepy => draft.sleepy = Some(index == 0),
-        Question::Jaundice => draft.jaundice = Jaundice::ALL.get(index).copied(),
-        Question::BabyDanger => {
-            draft.baby_danger = Some(danger(
-                day.baby_danger.as_deref(),
-                BabyDanger::ALL.get(index).copied(),
-            ));
-        }
-        Question::MotherDanger => {
-            draft.mother_danger = Some(danger(
-                day.mother_danger.as_deref(),
-                MotherDanger::ALL.get(index).copied(),
-            ));
-        }
-    }
-}
-
-/// A danger sign put in or taken out; past the last one stands "none of these".
-fn danger<T: StoredWord + PartialEq>(
-    told: Option<&[Coded<T>]>,
-    touched: Option<T>,
-) -> Vec<Coded<T>> {
-    let Some(touched) = touched.map(Coded::Known) else {
-        return vec![];
-    };
-    let mut told = told.unwrap_or_default().to_vec();
-    if let Some(place) = told.iter().position(|it| *it == touched) {
-        told.remove(place);
+/// A step of the time at which a weight was taken, held between birth and now.
+fn earlier_stepped(
+    at: WallTime,
+    part: TimePart,
+    by: i32,
+    birth: WallTime,
+    now: WallTime,
+) -> WallTime {
+    let by_ms = i64::from(by)
+        * match part {
+            TimePart::Day => 24 * HOUR_MS,
+            TimePart::Hour => HOUR_MS,
+            TimePart::Minute => MINUTES_MS,
+        };
+    let next = at.plus_ms(by_ms);
+    if next.since_ms(birth) < 0 {
+        at.plus_ms(birth.since_ms(at))
+    } else if now.since_ms(next) < 0 {
+        at.plus_ms(now.since_ms(at))
     } else {
-        told.push(touched);
+        next
     }
-    told
-}
-
-fn breast(side: Side, breast: Option<BreastState>, nipple: Option<NippleBefore>) -> Vec<Effect> {
-    vec![Effect::Note(What::BreastBefore(BreastBefore {
-        side,
-        breast,
-        nipple,
-    }))]
 }
 
 fn weight_taken(model: &mut Model, text: &str, birth_weight: Option<Grams>) -> Vec<Effect> {
@@ -270,6 +280,10 @@ fn weight_taken(model: &mut Model, text: &str, birth_weight: Option<Grams>) -> V
         model.trouble = Some(WeightTrouble::NotGrams);
         return vec![];
     };
+    if model.earlier.is_some_and(|it| !it.set) {
+        model.trouble = Some(WeightTrouble::NoTime);
+        return vec![];
+    }
     let far = birth_weight.is_some_and(|birth| {
         let (birth, now) = (u64::from(birth.value()), u64::from(grams.value()));
         birth * u64::from(FAR_PERCENT) < birth.abs_diff(now) * 100
@@ -280,10 +294,14 @@ fn weight_taken(model: &mut Model, text: &str, birth_weight: Option<Grams>) -> V
     }
     model.trouble = None;
     model.weight.clear();
+    // The next one is taken now unless it is said anew.
+    let taken = model.earlier.take().map(|it| it.at);
+    let moment = model.moment.filter(|_| taken.is_none());
     vec![Effect::Note(What::Weighed(Weighing {
         grams,
         step: model.step_g.and_then(|step| ScaleStep::new(step).ok()),
         clothed: model.clothed,
-        moment: model.moment.unwrap_or(WeighingMoment::Routine),
+        moment: moment.unwrap_or(WeighingMoment::Routine),
+        taken,
     }))]
 }

@@ -2,6 +2,7 @@
 #![cfg(feature = "app")]
 
 mod bedside;
+mod before;
 mod by_label;
 mod contrast;
 pub(crate) mod cut;
