@@ -67,6 +67,7 @@ macro_rules! on {
 fn frame(window: &ui::AppWindow, hear: &Hear) {
     let it = ui::FrameAdapter::get(window);
     on!(hear, it.on_to_running() => Event::ToRunning);
+    on!(hear, it.on_to_review() => Event::ToReview);
     on!(hear, it.on_trouble_seen() => Event::TroubleSeen);
     on!(hear, it.on_back() => Event::Back);
 }
@@ -136,6 +137,7 @@ fn before_feed(window: &ui::AppWindow, hear: &Hear) {
     let count = |index| before::Count::ALL.get(place(index)).copied();
     let question = |index| before::Question::ALL.get(place(index)).copied();
     on!(hear, it.on_back() => Event::Before(before::Event::BackWanted));
+    on!(hear, it.on_findings() => Event::Before(before::Event::FindingsWanted));
     on!(hear, it.on_start() => Event::Before(before::Event::Started));
     {
         let hear = Rc::clone(hear);
@@ -275,6 +277,8 @@ fn after_feed(window: &ui::AppWindow, hear: &Hear) {
         if what == 0 { TapWhat::Suck } else { TapWhat::SuckSwallow }
     )));
     on!(hear, it.on_acknowledge(index) => Event::LookingBack(looking_back::Event::Acknowledged(place(index))));
+    on!(hear, it.on_want_entries(wanted) => Event::LookingBack(looking_back::Event::EntriesWanted(wanted)));
+    on!(hear, it.on_strike_entry(index) => Event::LookingBack(looking_back::Event::EntryStruck(place(index))));
     on!(hear, it.on_watch_more() => Event::LookingBack(looking_back::Event::AnotherFeed));
     on!(hear, it.on_go_on() => Event::LookingBack(looking_back::Event::PlanWanted));
     let it = ui::PlanAdapter::get(window);

@@ -16,8 +16,6 @@ pub enum Deed {
     Note(What),
     /// Add an entry that happened at a time of the device's clock, in milliseconds.
     NoteAt(u64, What),
-    /// Take back the open visit's last entry.
-    TakeBack,
     /// Ask for the ward's list.
     AskWard,
     /// Ask for the month's figures, or for more of them.

@@ -41,6 +41,8 @@ pub enum Event {
     Ticked,
     /// Back to the running feed.
     ToRunning,
+    /// To what calls for medical review now.
+    ToReview,
     /// The trouble was read.
     TroubleSeen,
     /// The hardware's back key.

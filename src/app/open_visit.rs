@@ -6,7 +6,7 @@
 use std::cell::RefCell;
 use std::rc::Rc;
 
-use crate::findings::{self, Judged, Policy};
+use crate::findings::{self, Finding, Judged, Level, Policy};
 use crate::growth::{self, Growth};
 use crate::record::{
     At, BoundaryMoved, Entry, Feed, Folded, LastDay, Pair, RecordError, Tap, Visit, WallTime,
@@ -32,7 +32,21 @@ pub struct OpenVisit {
     live: Rhythm,
     zero_boot_ms: u64,
     known: RefCell<Vec<Known>>,
+    /// Entries besides single taps, so far.
+    told: u32,
+    reviews: RefCell<Option<Reviews>>,
 }
+
+/// What is called for and not acknowledged, and what that was taken from.
+#[derive(Debug, Clone)]
+struct Reviews {
+    told: u32,
+    minute: i64,
+    findings: Rc<[Finding]>,
+}
+
+/// Milliseconds in a minute.
+const MINUTE_MS: i64 = 60_000;
 
 /// A feed's rhythm, and what it was taken from.
 #[derive(Debug, Clone)]
@@ -87,6 +101,8 @@ impl OpenVisit {
             // Wraps on purpose: a device started after the visit began.
             zero_boot_ms: now.boot_ms.wrapping_sub(at_ms),
             known: RefCell::default(),
+            told: 0,
+            reviews: RefCell::default(),
         };
         open.rebuild_live();
         open
@@ -116,6 +132,9 @@ impl OpenVisit {
     }
 
     fn take_in(&mut self, entry: &Entry) {
+        if !entry.what.is_tap() {
+            self.told = self.told.wrapping_add(1);
+        }
         let taps_before = self.folded.running().map_or(0, |feed| feed.taps.len());
         if matches!(entry.what, What::Struck { .. }) {
             self.folded = fold(&self.visit.journal);
@@ -214,6 +233,39 @@ impl OpenVisit {
             policy,
             wall,
         )
+    }
+
+    /// The findings that call for medical review now and that nobody has acknowledged; none once the
+    /// visit is signed, as it cannot be signed before.
+    pub fn unacknowledged(&self, policy: &Policy, wall: WallTime) -> Vec<Finding> {
+        if self.folded.signed.is_some() {
+            return vec![];
+        }
+        let mut findings = self.judged(policy, wall).findings;
+        findings.retain(|it| {
+            it.level == Level::MedicalReviewNow
+                && !self.folded.acknowledged.iter().any(|of| of.rule == it.rule)
+        });
+        findings
+    }
+
+    /// As [`Self::unacknowledged`], for what is drawn with every touch: judged anew when more was told
+    /// than a tap, and each minute.
+    pub fn reviews(&self, policy: &Policy, wall: WallTime) -> Rc<[Finding]> {
+        let minute = wall.utc_ms().div_euclid(MINUTE_MS);
+        let mut reviews = self.reviews.borrow_mut();
+        match &*reviews {
+            Some(it) if it.told == self.told && it.minute == minute => Rc::clone(&it.findings),
+            _ => {
+                let findings: Rc<[Finding]> = self.unacknowledged(policy, wall).into();
+                *reviews = Some(Reviews {
+                    told: self.told,
+                    minute,
+                    findings: Rc::clone(&findings),
+                });
+                findings
+            }
+        }
     }
 
     /// The answers about the last 24 hours so far.

@@ -27,6 +27,8 @@ before-clothed = Bekleidet
 before-weight-odd = { $grams } g ist weit vom Geburtsgewicht entfernt. Waage und Einheit prüfen; noch einmal behalten, wenn es stimmt.
 before-weight-not = Ein Gewicht ist eine ganze Zahl von Gramm.
 before-weight-no-time = Erst Tag und Uhrzeit des Wiegens einstellen, dann behalten.
+# Also for a visit in which there is no feed to watch.
+before-findings = Befunde und Plan
 before-start = Beginn des Stillens
 before-side = Brust
 before-hold = Haltung

@@ -3,6 +3,18 @@
 frame-back = Zurück
 frame-close = Schließen
 frame-running = Es läuft ein Stillen: { $bed }. Berühren, um dorthin zurückzukehren.
+# The banner that stays until it is acknowledged. { $what } is the first finding, { $more } how many others.
+frame-review =
+    { $more ->
+        [0] Sofort ärztlich beurteilen, { $bed }: { $what }. Berühren, um zu lesen und zu bestätigen.
+       *[other] Sofort ärztlich beurteilen, { $bed }: { $what } und { $more } weitere. Berühren, um zu lesen und zu bestätigen.
+    }
+# The same where there is room for little.
+frame-review-short =
+    { $more ->
+        [0] { $bed } · Sofort ärztlich beurteilen: { $what }
+       *[other] { $bed } · Sofort ärztlich beurteilen: { $what } und { $more } weitere
+    }
 frame-no = Nein
 frame-yes = Ja
 frame-not-asked = nicht gefragt

@@ -8,6 +8,8 @@ looking-back-feed = Nr. { $number }: { $side }
 looking-back-unjudged = Nicht zu beurteilen
 looking-back-unjudged-line = { $rule }: { $missing } fehlt
 looking-back-another-feed = Weiteres Stillen
+# Where there is none yet.
+looking-back-a-feed = Zur Mahlzeit
 looking-back-to-plan = Plan
 looking-back-nipple = Mamille
 looking-back-breast = Brust
@@ -45,3 +47,7 @@ looking-back-pick = Streifen berühren, um einen Tipp zu ändern; Pfeiltaste zie
 looking-back-picked-tap = { $what } bei { $time }
 looking-back-picked-moment = Kein Tipp bei { $time }
 looking-back-boundary = { $before }, dann { $after }
+looking-back-entries = Was eingetragen wurde
+looking-back-entry-strike = Zurücknehmen
+looking-back-entries-open = Eingetragenes berichtigen
+looking-back-entries-close = Liste schließen

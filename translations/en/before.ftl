@@ -27,6 +27,8 @@ before-clothed = Clothed
 before-weight-odd = { $grams } g is far from the birth weight. Check the scale and the unit; keep it again if it is right.
 before-weight-not = A weight is a whole number of grams.
 before-weight-no-time = Set the day and the time at which it was weighed, then keep it.
+# Also for a visit in which there is no feed to watch.
+before-findings = Findings and plan
 before-start = Start of the feed
 before-side = Breast
 before-hold = Hold

@@ -8,6 +8,8 @@ looking-back-feed = Feed { $number }: { $side }
 looking-back-unjudged = Could not be judged
 looking-back-unjudged-line = { $rule }: { $missing } missing
 looking-back-another-feed = Watch another feed
+# Where there is none yet.
+looking-back-a-feed = To the feed
 looking-back-to-plan = Plan
 looking-back-nipple = Nipple
 looking-back-breast = Breast
@@ -45,3 +47,7 @@ looking-back-pick = Touch the strip to correct a tap; drag an arrow key to move 
 looking-back-picked-tap = { $what } at { $time }
 looking-back-picked-moment = No tap at { $time }
 looking-back-boundary = { $before }, then { $after }
+looking-back-entries = What was entered
+looking-back-entry-strike = Take back
+looking-back-entries-open = Correct what was entered
+looking-back-entries-close = Close the list

@@ -11,8 +11,8 @@ pub enum Effect {
     Note(What),
     /// Add an entry that happened at a time of the device's clock, in milliseconds.
     NoteAt(u64, What),
-    /// Take back the last entry.
-    TakeBack,
+    /// To the screen before the feed.
+    Before,
     /// Look back at the feed.
     LookBack,
     /// Leave; the feed goes on.
@@ -24,7 +24,7 @@ impl From<Effect> for Deed {
         match effect {
             Effect::Note(what) => Self::Note(what),
             Effect::NoteAt(boot_ms, what) => Self::NoteAt(boot_ms, what),
-            Effect::TakeBack => Self::TakeBack,
+            Effect::Before => Self::Go(Route::Before),
             Effect::LookBack => Self::Go(Route::LookingBack),
             Effect::Leave => Self::Go(Route::Ward),
         }

@@ -8,6 +8,7 @@ pub mod flag;
 mod model;
 mod render;
 pub mod strip;
+pub mod take_back;
 mod update;
 
 pub use effect::Effect;

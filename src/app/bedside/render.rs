@@ -7,6 +7,7 @@ use std::rc::Rc;
 use slint::Global;
 
 use crate::app::around::Around;
+use crate::app::entry_line;
 use crate::app::lists::{Kept, list};
 use crate::app::open_visit::OpenVisit;
 use crate::app::{compared, say, ui};
@@ -17,6 +18,7 @@ use crate::words::Words;
 
 use super::flag::flag_rows;
 use super::strip::{band_rows, kind_of, mark_rows, seconds};
+use super::take_back::{self, TakenBack};
 use super::update::{SHOWN, asks_early_pain};
 use super::{Model, Question, Sheet};
 
@@ -140,7 +142,18 @@ pub fn render(
                 .map_or(-2, |pain| pain.pain.value().map_or(-1, i32::from)),
         );
     }
-    screen.set_can_take_back(open.visit.journal.last_to_take_back().is_some());
+    let taken_back = take_back::last(open);
+    screen.set_can_take_back(taken_back.is_some());
+    screen.set_take_back_what(
+        taken_back
+            .map_or_else(String::new, |it| match it {
+                TakenBack::Told(entry) | TakenBack::Start(entry) => {
+                    entry_line::line(&entry.what, around.now.wall, words)
+                }
+                TakenBack::OtherBreast { .. } => words.say("bedside-other-breast"),
+            })
+            .into(),
+    );
     let unresolved = open
         .folded
         .running()

@@ -2,10 +2,11 @@
 
 use crate::app::around::Around;
 use crate::record::{
-    Adjustment, At, EndedBy, Feed, Hold, Journal, Pain, Sign, SignState, Tap, TapWhat, What,
+    Adjustment, At, EndedBy, Entry, Feed, Hold, Journal, Pain, Sign, SignState, Tap, TapWhat, What,
 };
 
 use super::model::{EARLY_PAIN_MS, EARLY_PAIN_SHOWN_MS, SILENT_ASK_MS};
+use super::take_back::{self, TakenBack};
 use super::{Act, Effect, Event, Model, PadKind, Question, Sheet};
 
 /// Takes an event; changes the model; says what is to be done.
@@ -49,7 +50,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         }
         Event::TakenBack => {
             model.question = None;
-            vec![Effect::TakeBack]
+            take_back::last(open).map(taken_back).unwrap_or_default()
         }
         Event::Answered(resting) => answered(model, resting),
         Event::Chose(index) => chose(model, index, open.pair.babies),
@@ -65,6 +66,16 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             vec![]
         }
         Event::BackWanted => vec![Effect::Leave],
+    }
+}
+
+/// What is struck. Without its start there is no feed to watch.
+fn taken_back(what: TakenBack<'_>) -> Vec<Effect> {
+    let struck = |entry: &Entry| Effect::Note(What::Struck { entry: entry.seq });
+    match what {
+        TakenBack::Told(entry) => vec![struck(entry)],
+        TakenBack::OtherBreast { started, ended } => vec![struck(started), struck(ended)],
+        TakenBack::Start(entry) => vec![struck(entry), Effect::Before],
     }
 }
 

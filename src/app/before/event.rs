@@ -93,6 +93,10 @@ pub enum Event {
     HoldChosen(usize),
     /// Baby on.
     Started,
+    /// To the findings and the plan, with a feed or without.
+    FindingsWanted,
+    /// The screen is left by other ways than its own.
+    Left,
     /// The clock went on.
     Ticked,
     /// Back.

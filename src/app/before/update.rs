@@ -152,6 +152,12 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             }
             _ => vec![],
         },
+        Event::FindingsWanted => {
+            let mut effects = settled(model);
+            effects.push(Effect::LookBack);
+            effects
+        }
+        Event::Left => settled(model),
         Event::Ticked => match model.changed_ms {
             Some(changed) if changed + SETTLE_MS <= around.now.boot_ms => settled(model, open),
             _ => vec![],

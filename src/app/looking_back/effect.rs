@@ -11,6 +11,8 @@ pub enum Effect {
     Note(What),
     /// To another feed.
     Before,
+    /// Back to a feed that goes on.
+    Bedside,
     /// To the plan.
     Plan,
     /// Leave.
@@ -22,6 +24,7 @@ impl From<Effect> for Deed {
         match effect {
             Effect::Note(what) => Self::Note(what),
             Effect::Before => Self::Go(Route::Before),
+            Effect::Bedside => Self::Go(Route::Bedside),
             Effect::Plan => Self::Go(Route::Plan),
             Effect::Leave => Self::Go(Route::Ward),
         }

@@ -41,6 +41,10 @@ pub enum Event {
     AfterTold(After, usize),
     /// A finding is acknowledged, by its place.
     Acknowledged(usize),
+    /// All that was told is to be shown, or no longer.
+    EntriesWanted(bool),
+    /// An entry is taken back, by its place among those shown.
+    EntryStruck(usize),
     /// Another feed of the same visit.
     AnotherFeed,
     /// On to the plan.

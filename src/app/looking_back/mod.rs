@@ -1,6 +1,7 @@
 //! Looking back: the whole feed, what it comes to, what was found after it, and the findings.
 
 mod effect;
+pub mod entries;
 mod event;
 mod model;
 mod render;

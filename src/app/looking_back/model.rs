@@ -24,6 +24,8 @@ pub struct Model {
     pub part: Option<(At, At)>,
     /// What is picked out.
     pub picked: Option<Picked>,
+    /// Whether all that was told is shown.
+    pub entries: bool,
 }
 
 impl Model {

@@ -5,6 +5,7 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::bedside::flag::flag_rows;
 use crate::app::bedside::strip::{band_rows, level_of, mark_rows, seconds};
+use crate::app::entry_line;
 use crate::app::lists::list;
 use crate::app::open_visit::OpenVisit;
 use crate::app::{compared, say, ui};
@@ -15,7 +16,7 @@ use crate::rhythm::{Phase, Rate, Summary};
 use crate::words::Words;
 
 use super::model::SHOWN_LEAST_MS;
-use super::{Model, Picked, strip};
+use super::{Model, Picked, entries, strip};
 
 /// Draws the screen.
 pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
@@ -29,6 +30,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     screen.set_locked(signed);
     screen.set_can_watch_more(!signed && open.folded.running().is_none());
     let feeds = &open.folded.feeds;
+    screen.set_has_feed(!feeds.is_empty());
     let shown = model.shown(feeds.len());
     screen.set_feeds(list(feeds.iter().enumerate().map(|(index, feed)| {
         ui::Choice {
@@ -65,10 +67,27 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
         ));
         screen.set_after(list(after(feed, words)));
     }
+    screen.set_entries_open(model.entries);
+    screen.set_entries(list(if model.entries {
+        entry_rows(open, around, words)
+    } else {
+        vec![]
+    }));
     let judged = open.judged(around.policy, around.now.wall);
     screen.set_findings(list(finding_rows(&judged, open, around, words)));
     screen.set_unjudged(unjudged(&judged, words).into());
     screen.set_caution(words.say("frame-caution").into());
+}
+
+/// What was told, the newest first.
+fn entry_rows(open: &OpenVisit, around: &Around<'_>, words: &Words) -> Vec<ui::EntryRow> {
+    let now = around.now.wall;
+    let told = entries::told(open).into_iter();
+    told.map(|entry| ui::EntryRow {
+        time: say::time(words, entry.wall, now).into(),
+        what: entry_line::line(&entry.what, now, words).into(),
+    })
+    .collect()
 }
 
 fn draw_strip(

@@ -4,7 +4,7 @@ use crate::app::around::Around;
 use crate::app::open_visit::OpenVisit;
 use crate::record::{BabyState, BreastAfter, NippleAfter, What};
 
-use super::{After, Effect, Event, Model, Picked, strip};
+use super::{After, Effect, Event, Model, Picked, entries, strip};
 
 /// Takes an event; changes the model; says what is to be done.
 pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effect> {
@@ -19,6 +19,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::FeedChosen(feed) => {
             *model = Model {
                 feed: Some(feed),
+                entries: model.entries,
                 ..Model::default()
             };
             vec![]
@@ -47,6 +48,11 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
                 .into_iter()
                 .collect()
         }
+        Event::EntriesWanted(entries) => {
+            model.entries = entries;
+            vec![]
+        }
+        Event::EntryStruck(index) => entries::struck(open, index),
         Event::AnotherFeed => vec![Effect::Before],
         Event::PlanWanted => vec![Effect::Plan],
         Event::BackWanted => vec![Effect::Leave],

@@ -2,7 +2,6 @@
 
 use crate::app::around::Around;
 use crate::app::open_visit::OpenVisit;
-use crate::findings::Level;
 use crate::record::{Coded, Label, PlanItem, PlanWhat, Text, What};
 
 use super::{Effect, Event, Model, NEXT_LOOK_HOURS, SignTrouble};
@@ -63,7 +62,6 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             model.sheet = false;
             vec![]
         }
-        Event::BackWanted if open.folded.feeds.is_empty() => vec![Effect::Leave],
         Event::BackWanted => vec![Effect::LookBack],
     }
 }
@@ -113,18 +111,10 @@ pub fn sign_trouble(open: &OpenVisit, around: &Around<'_>) -> Option<SignTrouble
     if Label::new(&around.preferences.specialist).is_err() {
         return Some(SignTrouble::Specialist);
     }
-    open.judged(around.policy, around.now.wall)
-        .findings
-        .iter()
-        .filter(|finding| finding.level == Level::MedicalReviewNow)
-        .any(|finding| {
-            !open
-                .folded
-                .acknowledged
-                .iter()
-                .any(|it| it.rule == finding.rule)
-        })
-        .then_some(SignTrouble::Review)
+    (!open
+        .unacknowledged(around.policy, around.now.wall)
+        .is_empty())
+    .then_some(SignTrouble::Review)
 }
 
 fn sign(model: &mut Model, open: &OpenVisit, around: &Around<'_>) -> Vec<Effect> {

@@ -21,16 +21,6 @@ impl Shell {
             Deed::Go(route) => return self.go(route),
             Deed::Note(what) => self.note(self.now(), what),
             Deed::NoteAt(boot_ms, what) => self.note(self.now().at_boot(boot_ms), what),
-            Deed::TakeBack => {
-                let last = self
-                    .open
-                    .as_ref()
-                    .and_then(|open| open.visit.journal.last_to_take_back())
-                    .map(|entry| entry.seq);
-                if let Some(entry) = last {
-                    self.note(self.now(), What::Struck { entry });
-                }
-            }
             Deed::AskWard => self.parts.keeper.ask(Ask::Ward),
             Deed::AskMonth => {
                 let now = self.now().wall;
@@ -72,7 +62,7 @@ impl Shell {
         vec![]
     }
 
-    fn bring(&mut self, visit: VisitId) -> Vec<Deed> {
+    pub(super) fn bring(&mut self, visit: VisitId) -> Vec<Deed> {
         if let Some(place) = self.parked.iter().position(|it| it.visit.id == visit) {
             let open = self.parked.remove(place);
             self.set_open(open);

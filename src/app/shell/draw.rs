@@ -9,6 +9,7 @@ use crate::app::route::Route;
 use crate::app::{
     bedside, before, handover, looking_back, month, pair, pin, plan, practice, settings, ui, ward,
 };
+use crate::report::phrase;
 
 impl Shell {
     pub(super) fn fill_words(&self, window: &ui::AppWindow) {
@@ -95,6 +96,7 @@ impl Shell {
                 })
                 .into(),
         );
+        frame.set_review(self.review().into());
         frame.set_trouble(self.trouble.as_deref().unwrap_or_default().into());
         if self.route != Route::Pin {
             pin::clear(window);
@@ -112,6 +114,38 @@ impl Shell {
             Route::Pin => ui::Route::Pin,
             Route::Month => ui::Route::Month,
         });
+    }
+
+    /// What calls for medical review now, for the banner; nothing where it is read already.
+    fn review(&self) -> String {
+        let Some((open, findings)) = self.in_review() else {
+            return String::new();
+        };
+        let is_here = self
+            .open
+            .as_ref()
+            .is_some_and(|here| here.visit.id == open.visit.id);
+        let (Some(first), false) = (
+            findings.first(),
+            self.route == Route::Pin || self.route == Route::LookingBack && is_here,
+        ) else {
+            return String::new();
+        };
+        let more = i64::try_from(findings.len() - 1).unwrap_or(0);
+        // At the bedside it stands in the place of the title, as nothing there may grow smaller.
+        let id = if self.route == Route::Bedside && is_here {
+            "frame-review-short"
+        } else {
+            "frame-review"
+        };
+        self.words.say_with(
+            id,
+            &[
+                ("bed", open.pair.bed.as_str().into()),
+                ("what", phrase::finding(&self.words, first).into()),
+                ("more", more.into()),
+            ],
+        )
     }
 
     pub(super) fn tell_safe(&mut self) {

@@ -7,6 +7,7 @@ mod deeds;
 mod draw;
 
 use std::collections::VecDeque;
+use std::rc::Rc;
 
 use super::around::Around;
 use super::clock::{Clock, Now};
@@ -21,7 +22,7 @@ use super::{
     bedside, before, handover, looking_back, month, pair, pin, plan, practice, settings, ui, ward,
 };
 use crate::fault;
-use crate::findings::Policy;
+use crate::findings::{Finding, Policy};
 use crate::handover::TabletKey;
 use crate::record::{PairId, VisitId};
 use crate::words::Words;
@@ -253,9 +254,19 @@ impl Shell {
             Event::Arrived => vec![Deed::Go(Route::Ward)],
             Event::Told(told) => self.told(told),
             Event::ToRunning => {
+                self.settle();
                 self.take_running();
                 let mut deeds = self.update(Event::Pair(pair::Event::VisitCame));
                 deeds.push(Deed::Go(Route::Bedside));
+                deeds
+            }
+            Event::ToReview => {
+                let Some(visit) = self.in_review().map(|(open, _)| open.visit.id) else {
+                    return vec![];
+                };
+                self.settle();
+                let mut deeds = self.bring(visit);
+                deeds.push(Deed::Go(Route::LookingBack));
                 deeds
             }
             Event::TroubleSeen => {
@@ -372,6 +383,24 @@ impl Shell {
                 self.parked.push(before);
             }
         }
+    }
+
+    /// Has what was told on the screen before the feed written, now that it is left by a banner.
+    fn settle(&mut self) {
+        if self.route == Route::Before {
+            for deed in self.update(Event::Before(before::Event::Left)) {
+                self.perform(deed);
+            }
+        }
+    }
+
+    /// The visit at hand in which medical review is called for and not acknowledged, and by what.
+    fn in_review(&self) -> Option<(&OpenVisit, Rc<[Finding]>)> {
+        let wall = self.now().wall;
+        let visits = self.open.iter().chain(&self.parked);
+        visits
+            .map(|open| (open, open.reviews(&self.parts.policy, wall)))
+            .find(|(_, findings)| !findings.is_empty())
     }
 
     /// Takes the visit whose feed runs back to the front.

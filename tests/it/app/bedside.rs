@@ -11,14 +11,14 @@ use feedside::record::{At, EndedBy, Hold, Side, What, fold};
 
 use crate::support::{add, empty_visit, sample_began, sample_pair, sample_visit};
 
-fn now(ms: u64) -> Now {
+pub fn now(ms: u64) -> Now {
     Now {
         boot_ms: 5_000_000 + ms,
         wall: sample_began().plus_ms(i64::try_from(ms).unwrap()),
     }
 }
 
-fn opened(entries: Vec<(u64, What)>, at_ms: u64) -> OpenVisit {
+pub fn opened(entries: Vec<(u64, What)>, at_ms: u64) -> OpenVisit {
     let mut visit = empty_visit();
     for (at, what) in entries {
         add(&mut visit, at, what);

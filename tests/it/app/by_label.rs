@@ -298,6 +298,46 @@ fn a_danger_sign_is_acknowledged_by_name_before_the_visit_is_signed_and_then_ame
 }
 
 #[test]
+fn a_visit_in_which_the_baby_does_not_feed_is_answered_for_signed_and_shown_as_codes() {
+    for way in ways() {
+        on_a_tablet(way, |hand| {
+            sign_on(hand, "");
+            new_pair(hand);
+            let dangers = hand.say("before-baby-danger");
+            hand.touch_in(&dangers, &hand.say("baby-danger-not-feeding"));
+            hand.touch(&hand.say("before-findings"));
+            assert_eq!(hand.route(), Route::LookingBack);
+            let by = [("by", "E. Hart".into())];
+            hand.touch(&hand.say_with("looking-back-acknowledge", &by));
+            hand.touch(&hand.say("looking-back-to-plan"));
+            hand.touch(&hand.say_with("plan-sign", &by));
+            assert_eq!(hand.route(), Route::Handover);
+            assert_eq!(noted(hand, |it| matches!(it, What::FeedStarted { .. })), 0);
+        });
+    }
+}
+
+#[test]
+fn what_was_entered_is_taken_back_by_name_while_looking_back() {
+    for way in ways() {
+        on_a_tablet(way, |hand| {
+            sign_on(hand, "");
+            new_pair(hand);
+            hand.write(&hand.say("before-weight-grams"), "3250");
+            hand.touch(&hand.say("before-weight-take"));
+            hand.touch(&hand.say("before-findings"));
+            hand.touch(&hand.say("looking-back-entries-open"));
+            let weight = hand.say_with("entry-weighed", &[("grams", 3_250_i64.into())]);
+            let strike = hand.say("looking-back-entry-strike");
+            hand.touch(&format!("{strike}: {weight}"));
+            assert_eq!(noted(hand, |it| matches!(it, What::Struck { .. })), 1);
+            let shell = hand.tablet.shell.borrow();
+            assert_eq!(shell.open().unwrap().folded.weighings, []);
+        });
+    }
+}
+
+#[test]
 fn a_slip_in_a_weight_is_answered_by_name_on_the_pairs_screen() {
     for way in ways() {
         on_a_tablet(way, |hand| {

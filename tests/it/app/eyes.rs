@@ -10,6 +10,7 @@ use feedside::app::event::Event;
 use feedside::app::picture::Canvas;
 use feedside::app::route::Route;
 use feedside::app::settings;
+use feedside::app::ui;
 use feedside::rehearse::{Eye, RehearseError, Tablet, walk};
 use feedside::words::Lang;
 use i_slint_backend_testing::{AccessibleRole, ElementHandle, ElementQuery, ElementRoot};
@@ -96,10 +97,10 @@ impl Thing {
 }
 
 /// All that is on the screen.
-fn things(tablet: &Tablet) -> Vec<Thing> {
-    let root = tablet.window().root_element();
+fn things(window: &ui::AppWindow) -> Vec<Thing> {
+    let root = window.root_element();
     let mut on_pages = Vec::new();
-    for page in ElementQuery::from_root(tablet.window())
+    for page in ElementQuery::from_root(window)
         .match_inherits("Flickable")
         .find_all()
     {
@@ -152,6 +153,19 @@ fn faults(things: &[Thing], bedside: bool, width: u32, height: u32) -> Vec<Strin
     faults
 }
 
+/// What is wrong with what a window of this size shows.
+pub(super) fn faults_on(
+    window: &ui::AppWindow,
+    bedside: bool,
+    (width, height): (u32, u32),
+) -> Vec<String> {
+    let mut found = faults(&things(window), bedside, width, height);
+    found.extend(cut_texts(window.window()));
+    found.extend(short_pages(window.window()));
+    found.extend(overlapping_texts(window.window()));
+    found
+}
+
 /// Looks for what is wrong, in every language and both ways of holding the tablet.
 #[derive(Default)]
 struct Auditor {
@@ -168,15 +182,13 @@ impl Auditor {
                 for (width, height) in SIZES {
                     canvas.resize(width, height);
                     let _ = canvas.draw();
-                    let things = things(tablet);
-                    self.touchables += things.iter().filter(|it| it.is_touchable()).count();
+                    self.touchables += things(tablet.window())
+                        .iter()
+                        .filter(|it| it.is_touchable())
+                        .count();
                     let bedside = tablet.shell.route() == Route::Bedside;
                     let tag = lang.tag();
-                    let mut found = faults(&things, bedside, width, height);
-                    let window = tablet.window().window();
-                    found.extend(cut_texts(window));
-                    found.extend(short_pages(window));
-                    found.extend(overlapping_texts(window));
+                    let found = faults_on(tablet.window(), bedside, (width, height));
                     self.faults.extend(
                         found
                             .into_iter()
