@@ -264,6 +264,7 @@ fn after_feed(window: &ui::AppWindow, hear: &Hear) {
         looking_back::After::ALL.get(place(index)).copied().unwrap_or(looking_back::After::Baby),
         place(choice),
     )));
+    on!(hear, it.on_tell_pain(pain) => Event::LookingBack(looking_back::Event::PainTold(pain)));
     on!(hear, it.on_pick(at_s) => Event::LookingBack(looking_back::Event::Picked(at_s.into())));
     on!(hear, it.on_move_boundary(index, at_s) => Event::LookingBack(
         looking_back::Event::BoundaryPut(place(index), at_s.into())

@@ -3,7 +3,7 @@
 //! Words come from `words`, numbers from the rooms below; nothing is decided here.
 
 use crate::growth::{Age, Centile, Growth};
-use crate::record::{Pair, WallTime};
+use crate::record::{PainAt, Pair, WallTime};
 use crate::words::Words;
 
 pub use crate::report::phrase::{of as stored, word as coded};
@@ -50,6 +50,11 @@ pub fn centile(words: &Words, centile: Centile) -> String {
         Centile::Tenths(value) => words.number(tenths(value.into()), 1),
         Centile::Above => format!(">{}", words.number(99.6, 1)),
     }
+}
+
+/// The key of a pain row that is chosen: 0 to 10, -1 cannot say, -2 not told.
+pub fn pain_key(told: Option<&PainAt>) -> i32 {
+    told.map_or(-2, |told| told.pain.value().map_or(-1, i32::from))
 }
 
 /// Minutes and seconds with two places each, as "06:42".

@@ -97,6 +97,10 @@ pub enum What {
     Pain {
         /// How much; nothing for "cannot say".
         score: Pain,
+        /// Of which feed, told after it, by its place in the visit, the first being 0; if none is
+        /// named, of the one that runs or ran last.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        feed: Option<u32>,
     },
     /// An adjustment was tried.
     AdjustmentTried {
@@ -117,16 +121,28 @@ pub enum What {
     NippleAfter {
         /// How it was.
         nipple: NippleAfter,
+        /// Of which feed, by its place in the visit, the first being 0; of the last one if none is
+        /// named.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        feed: Option<u32>,
     },
     /// The breast was felt after the feed.
     BreastAfter {
         /// How it was.
         breast: BreastAfter,
+        /// Of which feed, by its place in the visit, the first being 0; of the last one if none is
+        /// named.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        feed: Option<u32>,
     },
     /// The baby's state after the feed.
     BabyState {
         /// How it was.
         state: BabyState,
+        /// Of which feed, by its place in the visit, the first being 0; of the last one if none is
+        /// named.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        feed: Option<u32>,
     },
     /// A touch came that the screen could not resolve.
     TouchUnresolved,

@@ -112,7 +112,7 @@ pub struct Feed {
     pub taps: Vec<Tap>,
     /// Pain over time, while it ran.
     pub pains: Vec<PainAt>,
-    /// Pain told after its end and before another feed.
+    /// Pain told of it after its end.
     pub pains_after: Vec<PainAt>,
     /// Changes of signs within the feed.
     pub signs: Vec<SignChange>,

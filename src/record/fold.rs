@@ -22,7 +22,7 @@ pub struct SignNow {
 pub enum Odd {
     /// It needs a running feed and there is none.
     NoFeed(u32),
-    /// It needs a feed, running or ended, and there is none.
+    /// It needs a feed, running or ended, and there is none, or none of the place that it names.
     NothingFed(u32),
     /// This version does not know its kind.
     Unknown(u32),
@@ -197,10 +197,15 @@ fn step(folded: &mut Folded, entry: &Entry) {
                 folded.odd.push(Odd::NothingFed(entry.seq));
             }
         }
-        What::Pain { score } if running(folded).is_none() => match folded.feeds.last_mut() {
-            Some(feed) => feed.pains_after.push(PainAt { at, pain: *score }),
-            None => folded.odd.push(Odd::NoFeed(entry.seq)),
-        },
+        What::Pain { score, feed } => {
+            let pain = PainAt { at, pain: *score };
+            match of_place(folded, *feed) {
+                Some(feed) if feed.is_running() => feed.pains.push(pain),
+                Some(feed) => feed.pains_after.push(pain),
+                None if feed.is_some() => folded.odd.push(Odd::NothingFed(entry.seq)),
+                None => folded.odd.push(Odd::NoFeed(entry.seq)),
+            }
+        }
         What::Struck { .. } => {}
         What::Unknown { .. } => folded.odd.push(Odd::Unknown(entry.seq)),
         within => {
@@ -259,7 +264,6 @@ fn within_feed(folded: &mut Folded, at: At, what: &What) -> bool {
         What::BabyOff => put(feed, at, TapWhat::Off),
         What::BabyOn => put(feed, at, TapWhat::On),
         What::HoldChanged { hold } => feed.holds.push((at, *hold)),
-        What::Pain { score } => feed.pains.push(PainAt { at, pain: *score }),
         What::AdjustmentTried { what } => {
             feed.adjustments.push(AdjustmentTried { at, what: *what });
         }
@@ -276,16 +280,30 @@ fn put(feed: &mut Feed, at: At, what: TapWhat) {
     feed.taps.insert(place, Tap { at, what });
 }
 
-/// Takes what is found after a feed, for the last feed; false if there is none.
+/// The feed of a place; the last one where none is named.
+fn of_place(folded: &mut Folded, place: Option<u32>) -> Option<&mut Feed> {
+    match place {
+        Some(place) => folded.feeds.get_mut(usize::try_from(place).ok()?),
+        None => folded.feeds.last_mut(),
+    }
+}
+
+/// Takes what is found after a feed; false if that feed is not there.
 fn after_feed(folded: &mut Folded, what: &What) -> bool {
-    let Some(feed) = folded.feeds.last_mut() else {
+    let place = match what {
+        What::NippleAfter { feed, .. }
+        | What::BreastAfter { feed, .. }
+        | What::BabyState { feed, .. } => *feed,
+        _ => return false,
+    };
+    let Some(feed) = of_place(folded, place) else {
         return false;
     };
     match what {
-        What::NippleAfter { nipple } => feed.nipple_after = Some(*nipple),
-        What::BreastAfter { breast } => feed.breast_after = Some(*breast),
-        What::BabyState { state } => feed.baby_state = Some(*state),
-        _ => return false,
+        What::NippleAfter { nipple, .. } => feed.nipple_after = Some(*nipple),
+        What::BreastAfter { breast, .. } => feed.breast_after = Some(*breast),
+        What::BabyState { state, .. } => feed.baby_state = Some(*state),
+        _ => {}
     }
     true
 }

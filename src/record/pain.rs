@@ -36,6 +36,15 @@ impl Pain {
         Ok(Self::Score(PainScore(u8::try_from(value).unwrap_or(10))))
     }
 
+    /// What a row of keys tells: 0 to 10, below 0 "cannot say"; nothing above.
+    pub fn told(key: i32) -> Option<Self> {
+        if key < 0 {
+            Some(Self::CannotSay)
+        } else {
+            Self::score(key.into()).ok()
+        }
+    }
+
     /// The number, if she could say.
     pub const fn value(self) -> Option<u8> {
         match self {

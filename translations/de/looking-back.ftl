@@ -14,6 +14,7 @@ looking-back-to-plan = Plan
 looking-back-nipple = Mamille
 looking-back-breast = Brust
 looking-back-baby = Kind
+looking-back-pain-after = Schmerz nach dem Stillen
 looking-back-first-flow = Erster Milchfluss
 looking-back-first-flow-at = nach { $time }
 looking-back-no-flow = nicht gesehen

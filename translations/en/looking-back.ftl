@@ -14,6 +14,7 @@ looking-back-to-plan = Plan
 looking-back-nipple = Nipple
 looking-back-breast = Breast
 looking-back-baby = Baby
+looking-back-pain-after = Pain after the feed
 looking-back-first-flow = First flow
 looking-back-first-flow-at = after { $time }
 looking-back-no-flow = not seen

@@ -136,11 +136,7 @@ pub fn render(
         );
         screen.set_unwatched(feed.is_unwatched());
         screen.set_off(feed.is_off());
-        screen.set_pain(
-            feed.pains
-                .last()
-                .map_or(-2, |pain| pain.pain.value().map_or(-1, i32::from)),
-        );
+        screen.set_pain(say::pain_key(feed.pains.last()));
     }
     let taken_back = take_back::last(open);
     screen.set_can_take_back(taken_back.is_some());

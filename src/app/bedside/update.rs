@@ -128,13 +128,8 @@ fn tap_since(journal: &Journal, kind: PadKind, at: At) -> Option<u32> {
 }
 
 fn pain_told(pain: i32, feed: Option<&Feed>) -> Vec<Effect> {
-    let score = if pain < 0 {
-        Some(Pain::CannotSay)
-    } else {
-        Pain::score(pain.into()).ok()
-    };
-    match (score, feed) {
-        (Some(score), Some(_)) => vec![Effect::Note(What::Pain { score })],
+    match (Pain::told(pain), feed) {
+        (Some(score), Some(_)) => vec![Effect::Note(What::Pain { score, feed: None })],
         _ => vec![],
     }
 }

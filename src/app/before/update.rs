@@ -153,11 +153,11 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             _ => vec![],
         },
         Event::FindingsWanted => {
-            let mut effects = settled(model);
+            let mut effects = settled(model, open);
             effects.push(Effect::LookBack);
             effects
         }
-        Event::Left => settled(model),
+        Event::Left => settled(model, open),
         Event::Ticked => match model.changed_ms {
             Some(changed) if changed + SETTLE_MS <= around.now.boot_ms => settled(model, open),
             _ => vec![],

@@ -39,6 +39,8 @@ pub enum Event {
     AddWanted(TapWhat),
     /// A fact was told.
     AfterTold(After, usize),
+    /// Pain after the feed was told: 0 to 10, below 0 for "cannot say".
+    PainTold(i32),
     /// A finding is acknowledged, by its place.
     Acknowledged(usize),
     /// All that was told is to be shown, or no longer.

@@ -66,6 +66,8 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
                 .map(|doubt| say::stored(words, "doubt", *doubt).into()),
         ));
         screen.set_after(list(after(feed, words)));
+        screen.set_after_pain(say::pain_key(feed.pains_after.last()));
+        screen.set_asks_pain(!feed.is_running());
     }
     screen.set_entries_open(model.entries);
     screen.set_entries(list(if model.entries {

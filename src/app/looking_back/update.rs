@@ -2,7 +2,7 @@
 
 use crate::app::around::Around;
 use crate::app::open_visit::OpenVisit;
-use crate::record::{BabyState, BreastAfter, NippleAfter, What};
+use crate::record::{BabyState, BreastAfter, Journal, NippleAfter, Pain, PainAt, What};
 
 use super::{After, Effect, Event, Model, Picked, entries, strip};
 
@@ -31,8 +31,13 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         | Event::StrikeWanted
         | Event::AddWanted(_) => on_strip(model, event, open, around),
         Event::AfterTold(after, index) => {
-            told(after, index).map(Effect::Note).into_iter().collect()
+            let feed = named(model, open);
+            told(after, index, feed)
+                .map(Effect::Note)
+                .into_iter()
+                .collect()
         }
+        Event::PainTold(pain) => pain_told(model, pain, open),
         Event::Acknowledged(index) => {
             let judged = open.judged(around.policy, around.now.wall);
             let by = around.who(open);
@@ -104,16 +109,68 @@ fn on_strip(model: &mut Model, event: Event, open: &OpenVisit, around: &Around<'
     vec![]
 }
 
-fn told(after: After, index: usize) -> Option<What> {
+/// The place of the feed that is shown, where it is not the last; an entry that names none is of
+/// the last.
+fn named(model: &Model, open: &OpenVisit) -> Option<u32> {
+    let feeds = open.folded.feeds.len();
+    let shown = model.shown(feeds);
+    (shown + 1 < feeds)
+        .then(|| u32::try_from(shown).ok())
+        .flatten()
+}
+
+/// Pain after the feed that is shown is one answer: another one takes the place of the one before.
+/// While the feed runs, pain is told at the bedside.
+fn pain_told(model: &Model, pain: i32, open: &OpenVisit) -> Vec<Effect> {
+    let feeds = &open.folded.feeds;
+    let Some(feed) = feeds
+        .get(model.shown(feeds.len()))
+        .filter(|feed| !feed.is_running())
+    else {
+        return vec![];
+    };
+    let Some(score) = Pain::told(pain) else {
+        return vec![];
+    };
+    let before = feed.pains_after.last();
+    if before.is_some_and(|before| before.pain == score) {
+        return vec![];
+    }
+    let taken_back = before.and_then(|before| entry_of(&open.visit.journal, before));
+    let feed = named(model, open);
+    taken_back
+        .map(|entry| Effect::Note(What::Struck { entry }))
+        .into_iter()
+        .chain([Effect::Note(What::Pain { score, feed })])
+        .collect()
+}
+
+/// The entry in which a pain was told, if it stands.
+fn entry_of(journal: &Journal, told: &PainAt) -> Option<u32> {
+    let entries = journal.entries().iter().zip(journal.standing());
+    entries
+        .rev()
+        .find(|(entry, stands)| {
+            *stands
+                && entry.at == told.at
+                && matches!(entry.what, What::Pain { score, .. } if score == told.pain)
+        })
+        .map(|(entry, _)| entry.seq)
+}
+
+fn told(after: After, index: usize, feed: Option<u32>) -> Option<What> {
     match after {
-        After::Nipple => NippleAfter::ALL
-            .get(index)
-            .map(|nipple| What::NippleAfter { nipple: *nipple }),
-        After::Breast => BreastAfter::ALL
-            .get(index)
-            .map(|breast| What::BreastAfter { breast: *breast }),
-        After::Baby => BabyState::ALL
-            .get(index)
-            .map(|state| What::BabyState { state: *state }),
+        After::Nipple => NippleAfter::ALL.get(index).map(|nipple| What::NippleAfter {
+            nipple: *nipple,
+            feed,
+        }),
+        After::Breast => BreastAfter::ALL.get(index).map(|breast| What::BreastAfter {
+            breast: *breast,
+            feed,
+        }),
+        After::Baby => BabyState::ALL.get(index).map(|state| What::BabyState {
+            state: *state,
+            feed,
+        }),
     }
 }

@@ -9,6 +9,7 @@ pub(crate) mod cut;
 mod eyes;
 pub(crate) mod golden;
 mod hand;
+mod looking_back;
 mod looking_closer;
 mod month;
 mod never_lost;

@@ -201,7 +201,7 @@ fn pain_beyond_ten_is_no_entry() {
         let before = tablet.entries().len();
         (tablet.hear)(Event::Bedside(Bedside::PainTold(told)));
         let entries = tablet.entries();
-        let score = expected.map(|score| What::Pain { score });
+        let score = expected.map(|score| What::Pain { score, feed: None });
         assert_eq!(entries.get(before).map(|it| it.1.clone()), score);
     }
 }

@@ -73,6 +73,7 @@ fn time_that_nobody_watched_does_not_count() {
 fn each_side_has_its_own_rates_and_pain() {
     let pain = |score| What::Pain {
         score: Pain::score(score).unwrap(),
+        feed: None,
     };
     let more = [
         (30_000, pain(6)),

@@ -135,6 +135,7 @@ pub fn ordinary(seed: u64, taps: bool) -> Handed {
         88_000,
         What::Pain {
             score: Pain::score(6).unwrap(),
+            feed: None,
         },
     );
     let mut at_ms = 90_000;
@@ -162,6 +163,7 @@ pub fn ordinary(seed: u64, taps: bool) -> Handed {
                 at_ms + 1_200,
                 What::Pain {
                     score: Pain::score(2).unwrap(),
+                    feed: None,
                 },
             );
         }
@@ -211,18 +213,21 @@ pub fn ordinary(seed: u64, taps: bool) -> Handed {
         at_ms + 9_000,
         What::NippleAfter {
             nipple: NippleAfter::Creased,
+            feed: None,
         },
     );
     put(
         at_ms + 10_000,
         What::BreastAfter {
             breast: BreastAfter::Softer,
+            feed: None,
         },
     );
     put(
         at_ms + 11_000,
         What::BabyState {
             state: BabyState::Content,
+            feed: None,
         },
     );
     put(

@@ -307,6 +307,7 @@ fn story(dice: &mut Dice, kind: &Kind, seed: u64) -> Vec<(u64, What)> {
     }
     let pain = |dice: &mut Dice, most| What::Pain {
         score: Pain::score(dice.roll(0, most) as i64).unwrap(),
+        feed: None,
     };
     let first_pain = pain(dice, 8);
     all.push((start_ms + dice.roll(20_000, 40_000), first_pain));
@@ -342,12 +343,15 @@ fn story(dice: &mut Dice, kind: &Kind, seed: u64) -> Vec<(u64, What)> {
     for after in [
         What::NippleAfter {
             nipple: dice.of(NippleAfter::ALL),
+            feed: None,
         },
         What::BreastAfter {
             breast: dice.of(BreastAfter::ALL),
+            feed: None,
         },
         What::BabyState {
             state: dice.of(BabyState::ALL),
+            feed: None,
         },
     ] {
         at_ms += dice.roll(1_500, 15_000);

@@ -7,9 +7,9 @@ use feedside::handover::{
     coding, deflate, dictionary, qr, shapes, squeeze, wire,
 };
 use feedside::record::{
-    Adjustment, At, BabyDanger, BreastState, Coded, Entry, Hold, Jaundice, Journal, Label, LastDay,
-    MotherDanger, NippleBefore, Pain, PlanItem, PlanWhat, Side, Sign, SignState, StoolColour,
-    StoredWord, TenthsCelsius, Text, WallTime, What,
+    Adjustment, At, BabyDanger, BabyState, BreastAfter, BreastState, Coded, Entry, Hold, Jaundice,
+    Journal, Label, LastDay, MotherDanger, NippleAfter, NippleBefore, Pain, PlanItem, PlanWhat,
+    Side, Sign, SignState, StoolColour, StoredWord, TenthsCelsius, Text, WallTime, What,
 };
 use proptest::prelude::*;
 
@@ -38,6 +38,44 @@ fn an_ordinary_record_comes_back_equal() {
         check_round_trip(&sample::ordinary(seed, true));
     }
     check_round_trip(&sample::smallest());
+}
+
+#[test]
+fn what_is_told_after_an_earlier_feed_keeps_its_feed_on_the_wire() {
+    let mut handed = sample::smallest();
+    for feed in [None, Some(0), Some(1), Some(u32::MAX)] {
+        for what in [
+            What::NippleAfter {
+                nipple: NippleAfter::Creased,
+                feed,
+            },
+            What::BreastAfter {
+                breast: BreastAfter::Softer,
+                feed,
+            },
+            What::BabyState {
+                state: BabyState::Content,
+                feed,
+            },
+            What::Pain {
+                score: Pain::score(7).unwrap(),
+                feed,
+            },
+            What::Pain {
+                score: Pain::CannotSay,
+                feed,
+            },
+        ] {
+            let entry = handed.visit.journal.next(At::ms(1), sample::began(), what);
+            handed.visit.journal.push(entry).unwrap();
+        }
+    }
+    check_round_trip(&handed);
+    let back = wire::of_wire(cbor::from_bytes(&content(&handed)).unwrap()).unwrap();
+    let unread = |it: &Entry| it.newer.is_some() || matches!(it.what, What::Unknown { .. });
+    assert!(!back.visit.journal.entries().iter().any(unread));
+    // The name of the field is a known word: a number and not text.
+    assert!(dictionary::number("feed").is_some());
 }
 
 #[test]
@@ -437,9 +475,9 @@ fn any_what() -> impl Strategy<Value = What> {
                 state: state.map(|state| SignState::ALL[state]),
             }
         ),
-        1 => prop::option::of(0i64..=10).prop_map(|score| What::Pain {
-            score: Pain::try_from(score).unwrap(),
-        }),
+        1 => (prop::option::of(0i64..=10), prop::option::of(0u32..4)).prop_map(
+            |(score, feed)| What::Pain { score: Pain::try_from(score).unwrap(), feed }
+        ),
         1 => (0..BreastState::ALL.len(), 0..NippleBefore::ALL.len()).prop_map(
             |(breast, nipple)| What::BreastBefore(serde_json::from_value(serde_json::json!({
                 "side": "right",

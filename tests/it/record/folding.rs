@@ -2,8 +2,9 @@
 //! practice at the bedside, the test says so.
 
 use feedside::record::{
-    At, BoundaryMoved, BreastBefore, BreastState, EndedBy, Folded, Hold, LastDay, NippleAfter,
-    NippleBefore, Odd, Pain, Side, Sign, SignState, StoolColour, SuckPhase, TapWhat, What, fold,
+    At, BabyState, BoundaryMoved, BreastAfter, BreastBefore, BreastState, EndedBy, Folded, Hold,
+    LastDay, NippleAfter, NippleBefore, Odd, Pain, Side, Sign, SignState, StoolColour, SuckPhase,
+    TapWhat, What, fold,
 };
 
 use super::make::{feed_started, folded, journal_at, pain, sign, signed, struck};
@@ -110,6 +111,7 @@ fn what_needs_a_feed_is_odd_without_one_and_changes_nothing() {
         What::FeedEnded { by: EndedBy::Baby },
         What::NippleAfter {
             nipple: NippleAfter::Creased,
+            feed: None,
         },
         What::Unknown {
             kind: "newer".to_owned(),
@@ -140,7 +142,7 @@ fn a_tap_after_the_feed_has_ended_is_odd() {
 
 #[test]
 fn what_is_found_after_a_feed_belongs_to_the_last_one() {
-    let nipple = |nipple| What::NippleAfter { nipple };
+    let nipple = |nipple| What::NippleAfter { nipple, feed: None };
     let folded = folded(vec![
         feed_started(),
         What::FeedEnded { by: EndedBy::Baby },
@@ -287,6 +289,7 @@ fn a_feed_knows_whether_the_baby_is_off_and_a_suck_means_it_is_on() {
 fn pain_signature_code_and_receipt_are_the_last_ones_told() {
     let cannot_say = What::Pain {
         score: Pain::CannotSay,
+        feed: None,
     };
     let folded = folded(vec![
         feed_started(),
@@ -363,6 +366,70 @@ fn pain_told_after_the_end_belongs_to_the_feed_that_ended() {
     assert_eq!(folded.feeds[0].all_pains().count(), 2);
     assert_eq!(scores(&folded.feeds[1].pains), [1]);
     assert_eq!(folded.odd, [Odd::NoFeed(1)]);
+}
+
+#[test]
+fn what_names_its_feed_is_of_that_feed_whichever_runs() {
+    let feed = Some(0);
+    let folded = folded(vec![
+        feed_started(),
+        feed_started(),
+        What::NippleAfter {
+            nipple: NippleAfter::Creased,
+            feed,
+        },
+        What::BreastAfter {
+            breast: BreastAfter::Unchanged,
+            feed,
+        },
+        What::BabyState {
+            state: BabyState::Hungry,
+            feed,
+        },
+        What::Pain {
+            score: Pain::score(5).unwrap(),
+            feed,
+        },
+        pain(2),
+    ]);
+    let [first, second] = &folded.feeds[..] else {
+        panic!("two feeds");
+    };
+    assert_eq!(first.nipple_after, Some(NippleAfter::Creased));
+    assert_eq!(first.breast_after, Some(BreastAfter::Unchanged));
+    assert_eq!(first.baby_state, Some(BabyState::Hungry));
+    assert_eq!(first.pains_after.len(), 1);
+    assert_eq!(
+        (second.nipple_after, second.breast_after, second.baby_state),
+        (None, None, None)
+    );
+    // Pain that names no feed is of the one that runs.
+    assert_eq!((second.pains.len(), second.pains_after.len()), (1, 0));
+    assert!(folded.odd.is_empty());
+}
+
+#[test]
+fn what_names_a_feed_that_is_not_there_is_odd_and_changes_nothing() {
+    let feed = Some(1);
+    let score = Pain::score(9).unwrap();
+    let nipple = NippleAfter::Creased;
+    let folded = folded(vec![
+        feed_started(),
+        feed_started(),
+        struck(2),
+        What::NippleAfter { nipple, feed },
+        What::Pain { score, feed },
+        What::NippleAfter {
+            nipple,
+            feed: Some(u32::MAX),
+        },
+    ]);
+    assert_eq!(
+        folded.odd,
+        [Odd::NothingFed(4), Odd::NothingFed(5), Odd::NothingFed(6)]
+    );
+    assert_eq!(folded.feeds[0].nipple_after, None);
+    assert_eq!(folded.feeds[0].all_pains().count(), 0);
 }
 
 #[test]

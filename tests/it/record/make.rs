@@ -113,6 +113,7 @@ pub const fn sign(sign: Sign, state: SignState) -> What {
 pub fn pain(score: i64) -> What {
     What::Pain {
         score: Pain::score(score).unwrap(),
+        feed: None,
     }
 }
 
@@ -176,12 +177,15 @@ pub fn one_of_each() -> Vec<What> {
         What::FeedEnded { by: EndedBy::Baby },
         What::NippleAfter {
             nipple: NippleAfter::Rounded,
+            feed: None,
         },
         What::BreastAfter {
             breast: BreastAfter::Softer,
+            feed: None,
         },
         What::BabyState {
             state: BabyState::Content,
+            feed: None,
         },
         What::TouchUnresolved,
         What::TapAdded {

@@ -23,7 +23,7 @@ fn what() -> impl Strategy<Value = What> {
         2 => (select(Sign::ALL), prop::option::of(select(SignState::ALL)))
             .prop_map(|(sign, state)| What::SignChanged { sign, state }),
         1 => prop::option::of(0_i64..=10)
-            .prop_map(|score| What::Pain { score: Pain::try_from(score).unwrap() }),
+            .prop_map(|score| What::Pain { score: Pain::try_from(score).unwrap(), feed: None }),
         1 => select(Adjustment::ALL).prop_map(|what| What::AdjustmentTried { what }),
         1 => "[a-zé \n]{1,20}x".prop_map(|text| What::Note { text: Text::new(&text).unwrap() }),
         2 => (0_u32..60).prop_map(|entry| What::Struck { entry }),

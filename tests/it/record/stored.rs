@@ -2,6 +2,8 @@
 
 use feedside::record::{BabyDanger, Coded, RecordError, StoredEntry, What, from_stored, to_stored};
 
+use serde_json::{Value, json};
+
 use super::make::{entry, one_of_each};
 
 #[test]
@@ -33,6 +35,22 @@ fn unknown(kind: &str, body: &str) {
         "{kind}"
     );
     assert_eq!(to_stored(&entry).unwrap(), stored);
+}
+
+#[test]
+fn the_feed_that_is_named_is_stored_and_none_is_stored_where_none_is() {
+    let value = |stored: StoredEntry| -> Value { serde_json::from_str(&stored.body).unwrap() };
+    let nipple = feedside::record::NippleAfter::Creased;
+    let body = |feed| to_stored(&entry(1, What::NippleAfter { nipple, feed })).unwrap();
+    assert_eq!(body(None).body, r#"{"nipple":"creased"}"#);
+    assert_eq!(
+        value(body(Some(0))),
+        json!({"nipple": "creased", "feed": 0})
+    );
+    let score = feedside::record::Pain::CannotSay;
+    let body = |feed| to_stored(&entry(1, What::Pain { score, feed })).unwrap();
+    assert_eq!(body(None).body, r#"{"score":null}"#);
+    assert_eq!(value(body(Some(2))), json!({"score": null, "feed": 2}));
 }
 
 #[test]

@@ -100,12 +100,12 @@ fn of_rhythms(rhythms: &[Summary]) -> Month {
 
 fn score(value: i64) -> What {
     let score = Pain::score(value).unwrap();
-    What::Pain { score }
+    What::Pain { score, feed: None }
 }
 
 fn cannot_say() -> What {
     let score = Pain::CannotSay;
-    What::Pain { score }
+    What::Pain { score, feed: None }
 }
 
 fn sign(sign: Sign, state: Option<SignState>) -> What {

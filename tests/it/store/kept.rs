@@ -53,6 +53,7 @@ fn a_visit_comes_back_with_every_entry_after_the_file_was_closed() {
         What::UnwatchedFrom { from: At::ms(900) },
         What::Pain {
             score: Pain::CannotSay,
+            feed: None,
         },
         What::PlanItem(PlanItem {
             what: Some(Coded::Unknown("of_a_later_version".to_owned())),

@@ -95,6 +95,7 @@ fn sample_entries() -> Vec<(u64, What)> {
             120_000,
             What::Pain {
                 score: Pain::score(6).unwrap(),
+                feed: None,
             },
         ),
         (
@@ -117,12 +118,14 @@ fn sample_entries() -> Vec<(u64, What)> {
             160_000,
             What::Pain {
                 score: Pain::score(2).unwrap(),
+                feed: None,
             },
         ),
         (
             165_000,
             What::Pain {
                 score: Pain::CannotSay,
+                feed: None,
             },
         ),
         (400_000, What::FeedEnded { by: EndedBy::Baby }),
@@ -130,18 +133,21 @@ fn sample_entries() -> Vec<(u64, What)> {
             410_000,
             What::NippleAfter {
                 nipple: NippleAfter::Creased,
+                feed: None,
             },
         ),
         (
             415_000,
             What::BreastAfter {
                 breast: BreastAfter::Softer,
+                feed: None,
             },
         ),
         (
             420_000,
             What::BabyState {
                 state: BabyState::Content,
+                feed: None,
             },
         ),
         (
@@ -223,7 +229,7 @@ pub fn pain_after_visit() -> Visit {
     add(&mut visit, 100_000, what);
     add(&mut visit, 400_000, What::FeedEnded { by: EndedBy::Baby });
     let score = Pain::score(3).unwrap();
-    add(&mut visit, 450_000, What::Pain { score });
+    add(&mut visit, 450_000, What::Pain { score, feed: None });
     visit
 }
 

@@ -51,6 +51,7 @@ fn counts(month: &Month) -> Vec<u64> {
 fn word_of_pain() -> impl Strategy<Value = What> {
     option::of(0i64..=10).prop_map(|score| What::Pain {
         score: Pain::try_from(score).unwrap(),
+        feed: None,
     })
 }
 
@@ -62,7 +63,8 @@ type FeedMade = (Vec<What>, Vec<What>, u64, Option<u64>, Option<f64>);
 
 fn feed() -> impl Strategy<Value = FeedMade> {
     let tried = one_of(Adjustment::ALL).prop_map(|what| What::AdjustmentTried { what });
-    let nipple = one_of(NippleAfter::ALL).prop_map(|nipple| What::NippleAfter { nipple });
+    let nipple =
+        one_of(NippleAfter::ALL).prop_map(|nipple| What::NippleAfter { nipple, feed: None });
     (
         vec(prop_oneof![word_of_pain(), tried], 0..4),
         vec(prop_oneof![word_of_pain(), nipple], 0..3),

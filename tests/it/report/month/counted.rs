@@ -253,7 +253,15 @@ fn each_adjustment_counts_as_often_as_it_was_tried() {
 
 #[test]
 fn the_nipple_after_counts_out_of_the_feeds_after_which_it_was_told() {
-    let after = |nipple: &NippleAfter| fed(vec![], vec![What::NippleAfter { nipple: *nipple }]);
+    let after = |nipple: &NippleAfter| {
+        fed(
+            vec![],
+            vec![What::NippleAfter {
+                nipple: *nipple,
+                feed: None,
+            }],
+        )
+    };
     let mut visits: Vec<Visit> = NippleAfter::ALL.iter().map(after).collect();
     visits.push(fed(vec![], vec![]));
     let month = month(&visits);

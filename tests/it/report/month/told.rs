@@ -282,7 +282,15 @@ fn headings_labels_and_values_are_short_in_both_languages() {
 
 #[test]
 fn the_nipple_is_told_by_shape_tip_and_wound() {
-    let after = |nipple: &NippleAfter| fed(vec![], vec![What::NippleAfter { nipple: *nipple }]);
+    let after = |nipple: &NippleAfter| {
+        fed(
+            vec![],
+            vec![What::NippleAfter {
+                nipple: *nipple,
+                feed: None,
+            }],
+        )
+    };
     let visits: Vec<Visit> = NippleAfter::ALL.iter().map(after).collect();
     assert_eq!(
         under(&month(&visits), "Nipple after the feed"),

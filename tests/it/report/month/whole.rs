@@ -92,14 +92,14 @@ fn recount(all: &[(Handed, Vec<Summary>)]) -> Month {
                     let place = Sign::ALL.iter().position(|it| it == sign).unwrap();
                     signs[place] = *state;
                 }
-                What::Pain { score } => pains.push(*score),
+                What::Pain { score, .. } => pains.push(*score),
                 What::FeedEnded { .. } => running = false,
                 // Once a feed has ended there is nothing that it could have been tried in.
                 What::AdjustmentTried { what } if running => {
                     let place = Adjustment::ALL.iter().position(|it| it == what).unwrap();
                     month.tried[place] += 1;
                 }
-                What::NippleAfter { nipple } => {
+                What::NippleAfter { nipple, .. } => {
                     use NippleAfter::{Blanched, Creased, Damaged, Flattened};
                     let misshapen = [Flattened, Creased].contains(nipple);
                     tally(&mut month.nipple_misshapen, misshapen);
