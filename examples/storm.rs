@@ -65,6 +65,8 @@ fn invented(chance: &mut ChaCha8Rng) -> Visit {
         wet: maybe(it, |it| it.random_range(0..9)),
         dirty: maybe(it, |it| it.random_range(0..7)),
         stool: maybe(it, |it| one(it, StoolColour::ALL)),
+        meconium: None,
+        dark_urine: None,
         urates: maybe(it, |it| it.random_bool(0.3)),
         hours_since_wet: maybe(it, |it| it.random_range(0..30)),
         expressed_ml: maybe(it, |it| Millilitres::new(it.random_range(0..300)).unwrap()),

@@ -4,7 +4,6 @@
 //! effect, render. No SQL, no arithmetic of the trade.
 
 pub mod around;
-pub mod asked;
 pub mod bedside;
 pub mod before;
 pub mod clock;

@@ -7,10 +7,10 @@ use std::cell::RefCell;
 use std::rc::Rc;
 
 use crate::findings::{self, Finding, Judged, Level, Policy};
-use crate::growth::{self, Growth};
+use crate::growth::{self, Checked, Growth};
 use crate::record::{
-    At, BoundaryMoved, Entry, Feed, Folded, LastDay, Pair, RecordError, Tap, Visit, WallTime,
-    Weighing, What, fold, fold_on,
+    Acknowledged, At, BoundaryMoved, Entry, Feed, Folded, Journal, LastDay, Pair, RecordError, Tap,
+    Visit, WallTime, Weighing, What, fold, fold_on,
 };
 use crate::rhythm::{self, PhaseSpan, Rhythm, Summary};
 
@@ -25,8 +25,8 @@ pub struct OpenVisit {
     pub visit: Visit,
     /// What the journal says.
     pub folded: Folded,
-    /// Weights of earlier visits, oldest first.
-    pub earlier_weighings: Vec<(WallTime, Weighing)>,
+    /// What other visits know of its pair.
+    pub others: Others,
     /// The number of the last entry that is on disk.
     pub safe_seq: u32,
     live: Rhythm,
@@ -47,6 +47,51 @@ struct Reviews {
 
 /// Milliseconds in a minute.
 const MINUTE_MS: i64 = 60_000;
+
+/// What a pair's other visits know.
+#[derive(Debug, Clone, Default)]
+pub struct Others {
+    /// Their weights, oldest first.
+    pub weighings: Vec<Weighed>,
+    /// What was acknowledged in them.
+    pub acknowledged: Vec<Acknowledged>,
+    /// Whether one of them amends this one, so that this one stands no more.
+    pub amends: bool,
+}
+
+impl Others {
+    /// What was known of them at a time: what is learnt later changes no record that was signed.
+    fn known_at(&mut self, wall: WallTime) {
+        self.weighings.retain(|it| 0 <= wall.since_ms(it.told));
+        self.acknowledged.retain(|it| 0 <= wall.since_ms(it.wall));
+    }
+}
+
+/// A weight, when it was told and when it was taken.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Weighed {
+    /// When it was told.
+    pub told: WallTime,
+    /// When it was taken.
+    pub at: WallTime,
+    /// The weight.
+    pub weighing: Weighing,
+}
+
+impl Weighed {
+    /// All weights that a journal tells and has not taken back.
+    pub fn all_of(journal: &Journal) -> impl Iterator<Item = Self> + '_ {
+        let entries = journal.entries().iter().zip(journal.standing());
+        entries.filter_map(|(entry, stands)| match entry.what {
+            What::Weighed(weighing) if stands => Some(Self {
+                told: entry.wall,
+                at: weighing.taken.unwrap_or(entry.wall),
+                weighing,
+            }),
+            _ => None,
+        })
+    }
+}
 
 /// A feed's rhythm, and what it was taken from.
 #[derive(Debug, Clone)]
@@ -77,12 +122,7 @@ impl Known {
 impl OpenVisit {
     /// A visit taken up: new, or again after the app was closed. Time goes on from its last entry
     /// by the wall clock, never backwards.
-    pub fn take_up(
-        pair: Pair,
-        visit: Visit,
-        earlier_weighings: Vec<(WallTime, Weighing)>,
-        now: Now,
-    ) -> Self {
+    pub fn take_up(pair: Pair, visit: Visit, mut others: Others, now: Now) -> Self {
         let (last_at, last_wall) = visit
             .journal
             .entries()
@@ -91,12 +131,15 @@ impl OpenVisit {
         let gone_ms = u64::try_from(now.wall.since_ms(last_wall)).unwrap_or(0);
         let at_ms = last_at.plus_ms(gone_ms).as_ms();
         let folded = fold(&visit.journal);
+        if let Some(signed) = &folded.signed {
+            others.known_at(signed.wall);
+        }
         let mut open = Self {
             pair,
             safe_seq: visit.journal.next_seq() - 1,
             visit,
             folded,
-            earlier_weighings,
+            others,
             live: Rhythm::new(),
             // Wraps on purpose: a device started after the visit began.
             zero_boot_ms: now.boot_ms.wrapping_sub(at_ms),
@@ -211,16 +254,19 @@ impl OpenVisit {
             .collect()
     }
 
-    /// All weights, earlier visits' too.
+    /// All weights, other visits' too, each once: an amendment carries over those of what it amends.
     pub fn weighings(&self) -> Vec<(WallTime, Weighing)> {
-        let mut all = self.earlier_weighings.clone();
-        all.extend(self.folded.weighings.iter().copied());
-        all
+        let own = &self.folded.weighings;
+        let others = self.others.weighings.iter().map(|it| (it.at, it.weighing));
+        let others = others.filter(|it| !own.contains(it));
+        others.chain(own.iter().copied()).collect()
     }
 
     /// Weight and output against age.
     pub fn growth(&self, wall: WallTime) -> Growth {
-        growth::of(&self.pair, &self.weighings(), wall)
+        let acknowledged = self.folded.acknowledged.iter();
+        let checked = Checked::of(acknowledged.chain(&self.others.acknowledged));
+        growth::of_checked(&self.pair, &self.weighings(), &checked, wall)
     }
 
     /// What the rules say.

@@ -4,7 +4,7 @@
 use super::inbox::KeptRecord;
 use super::table::{self, UnknownWord};
 use super::{Desk, DeskError};
-use crate::growth;
+use crate::growth::{self, Checked};
 use crate::record::fold;
 use crate::report::codes::Codes;
 use crate::report::{Computed, Facts, Handover, RuleVersions, csv, fhir, hl7, note, pdf, plain};
@@ -43,7 +43,12 @@ pub fn facts(record: &KeptRecord) -> (Facts, Vec<UnknownWord>) {
         .map(|entry| (entry.wall, entry.what.is_after_signing()))
         .find(|(_, is_after)| !is_after)
         .map_or(handed.visit.began, |(wall, _)| wall);
-    let figures = growth::of(&handed.pair, &folded.weighings, until);
+    let figures = growth::of_checked(
+        &handed.pair,
+        &folded.weighings,
+        &Checked::of(&folded.acknowledged),
+        until,
+    );
     let computed = Computed {
         rhythms: &told.rhythms,
         growth: Some(&figures),

@@ -6,6 +6,7 @@
 
 mod age;
 mod change;
+mod checked;
 mod gain;
 mod json;
 mod lines;
@@ -20,13 +21,14 @@ mod who;
 
 pub use age::Age;
 pub use change::Change;
+pub use checked::{Checked, right};
 pub use gain::{Gain, STEP_ASSUMED_G, gain};
 pub use json::{json, json_of_file};
 pub use lines::{LinePoint, median_back_day, median_line, median_losses, sds_line};
 pub use loss::{
     LineAgainst, MEDIAN_LOSSES, MedianLoss, SDS_LINE, SDS_LINE_DAYS, median_loss, sds_line_tenths,
 };
-pub use of::{Caution, Growth, MissingForGrowth, WeighedAt, of};
+pub use of::{Caution, Growth, MissingForGrowth, WeighedAt, of, of_checked};
 pub use output::{
     Colours, EXPECTED_OUTPUT, ExpectedOutput, FEEDS_LEAST, OutputAgainst, expected_on_day,
     expected_over_last_day,
@@ -37,4 +39,4 @@ pub use volume::{VolumeRange, usual_feed_volume};
 pub use who::{Centile, DAY_LAST, WHO_TABLE, Z, centile, weight_at_sd, z};
 
 /// The version of the rules; goes wherever a computed number goes.
-pub const RULE_VERSION: &str = "growth-2";
+pub const RULE_VERSION: &str = "growth-3";

@@ -3,9 +3,9 @@
 use super::age::HOUR_MS;
 use super::volume::TERM_FROM_DAYS;
 use super::{
-    Age, Centile, Change, ExpectedOutput, Gain, LineAgainst, MedianLoss, Questioned, TestWeighing,
-    VolumeRange, Z, centile, expected_on_day, gain, median_loss, questions, test_weighings,
-    usual_feed_volume, z,
+    Age, Centile, Change, Checked, ExpectedOutput, Gain, LineAgainst, MedianLoss, Questioned,
+    TestWeighing, VolumeRange, Z, centile, expected_on_day, gain, median_loss, questions,
+    test_weighings, usual_feed_volume, z,
 };
 use crate::record::{Grams, Pair, Sex, WallTime, Weighing, WeighingMoment, words};
 
@@ -112,9 +112,20 @@ pub struct Growth {
 /// Computes all figures of a pair at an instant. Weighings before birth or after the instant are
 /// asked about and otherwise left out; their order does not matter.
 pub fn of(pair: &Pair, weighings: &[(WallTime, Weighing)], at: WallTime) -> Growth {
+    of_checked(pair, weighings, &Checked::default(), at)
+}
+
+/// As [`of`], where some weights were said to be right: those are not asked about, and others are held
+/// against them.
+pub fn of_checked(
+    pair: &Pair,
+    weighings: &[(WallTime, Weighing)],
+    checked: &Checked,
+    at: WallTime,
+) -> Growth {
     let mut sorted: Vec<(WallTime, Weighing)> = weighings.to_vec();
     sorted.sort_by_key(|it| it.0.utc_ms());
-    let questions = questions(pair, &sorted, at);
+    let questions = questions(pair, &sorted, checked, at);
     sorted.retain(|it| 0 <= it.0.since_ms(pair.birth) && 0 <= at.since_ms(it.0));
     let age = Age::of(pair.birth, at);
     let weighed = |it: &(WallTime, Weighing)| {
@@ -132,6 +143,13 @@ pub fn of(pair: &Pair, weighings: &[(WallTime, Weighing)], at: WallTime) -> Grow
         let later = |it: &&(WallTime, Weighing)| it.1.clothed && 0 < it.0.since_ms(weight.at);
         sorted.iter().rfind(later).and_then(weighed)
     });
+    // One that has to be checked shows nothing to be regained.
+    let is_asked = |it: &WeighedAt| {
+        let grams = i64::from(it.grams);
+        questions
+            .iter()
+            .any(|of| of.at == it.at && of.grams == grams)
+    };
     let z = weight.and_then(|it| z(pair.sex, it.age.who_day(), it.grams));
     let preterm = pair
         .gestation
@@ -148,6 +166,7 @@ pub fn of(pair: &Pair, weighings: &[(WallTime, Weighing)], at: WallTime) -> Grow
         centile: z.map(centile),
         back_at: sorted.iter().filter_map(weighed).find_map(|it| {
             let back = !it.clothed
+                && !is_asked(&it)
                 && BACK_FROM_H <= it.age.hours()
                 && it.change.is_some_and(Change::is_at_birth_weight);
             back.then_some(it.age)

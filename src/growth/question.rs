@@ -2,7 +2,7 @@
 
 use super::age::HOUR_MS;
 use super::volume::TERM_FROM_DAYS;
-use super::{Age, z};
+use super::{Age, Checked, z};
 use crate::record::{Grams, Pair, WallTime, Weighing, WeighingMoment, words};
 
 words!(
@@ -69,10 +69,11 @@ struct Reference {
 
 /// All questions about the weights of a pair up to now, in the order of the weighings. A weight
 /// that is asked about is not what the next one is held against, unless the next one agrees
-/// with it.
+/// with it, or somebody has said that it is right.
 pub fn questions(
     pair: &Pair,
     weighings: &[(WallTime, Weighing)],
+    checked: &Checked,
     now: WallTime,
 ) -> Vec<Questioned> {
     let mut asked = Vec::new();
@@ -80,6 +81,7 @@ pub fn questions(
         |at: WallTime, grams: i64, why: Question| asked.push(Questioned { at, grams, why });
     if let Some(weight) = pair.birth_weight
         && is_implausible(pair, 0, weight)
+        && !checked.holds(pair.birth)
     {
         ask(pair.birth, weight.into(), Question::Implausible);
     }
@@ -105,6 +107,7 @@ pub fn questions(
             continue;
         }
         let young = age.days() <= POUNDS_TO_DAY;
+        let is_right = checked.holds(*at);
         let why = before
             .and_then(|reference| slip(reference.grams, it.grams, young))
             .or_else(|| {
@@ -114,7 +117,8 @@ pub fn questions(
                 let jumps = before.is_some_and(|reference| is_jump(reference, it));
                 let agrees = doubted.is_some_and(|doubted| !is_jump(doubted, it));
                 (jumps && !agrees).then_some(Question::Jump)
-            });
+            })
+            .filter(|_| !is_right);
         match why {
             Some(why) => {
                 ask(*at, it.grams, why);
@@ -126,6 +130,7 @@ pub fn questions(
             }
         }
         if let Some((earlier_at, earlier)) = last
+            && !is_right
             && weighing.taken.is_none()
             && earlier.moment == WeighingMoment::BeforeFeed
             && weighing.moment == WeighingMoment::AfterFeed

@@ -4,9 +4,8 @@
 //! left: a number that is stepped to does not fill the journal.
 
 use crate::app::around::Around;
-use crate::app::asked;
 use crate::app::open_visit::OpenVisit;
-use crate::growth::Questioned;
+use crate::growth::{self, Questioned};
 use crate::record::{
     Grams, Hold, LastDay, Nappy, ScaleStep, StoolColour, WallTime, Weighing, WeighingMoment, What,
 };
@@ -125,7 +124,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
         Event::SaidRight(index) => open_questions(open, around.now.wall)
             .get(index)
             .map(|it| {
-                let (rule, by) = (asked::right(it.at), around.who(open));
+                let (rule, by) = (growth::right(it.at), around.who(open));
                 Effect::Note(What::FindingAcknowledged { rule, by })
             })
             .into_iter()
@@ -178,7 +177,7 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
 
 /// The questions about this visit's weights that nobody has answered.
 pub(super) fn open_questions(open: &OpenVisit, now: WallTime) -> Vec<Questioned> {
-    let mut asked = asked::unanswered(&open.growth(now).questions, &open.folded.acknowledged);
+    let mut asked = open.growth(now).questions;
     asked.retain(|it| open.folded.weighings.iter().any(|(wall, _)| *wall == it.at));
     asked
 }

@@ -35,7 +35,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     code(model, words, &screen);
     let taken = open.folded.receipt.as_deref();
     screen.set_can_type(model.shown.is_some() && taken.is_none() && !is_note(model));
-    screen.set_can_amend(open.folded.signed.is_some());
+    screen.set_can_amend(open.folded.signed.is_some() && !open.others.amends);
     screen.set_receipt_taken(taken.is_some());
     screen.set_receipt(grouped(taken.unwrap_or(&model.typed)).into());
     screen.set_receipt_told(

@@ -51,7 +51,10 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             }
         }
         Event::Keyed(key) => return keyed(model, &key, open.folded.receipt.is_some()),
-        Event::AmendWanted if open.folded.signed.is_some() => return vec![Effect::Amend],
+        // What stands no more is not amended: its newest version is.
+        Event::AmendWanted if open.folded.signed.is_some() && !open.others.amends => {
+            return vec![Effect::Amend];
+        }
         Event::AmendWanted => {}
         Event::BackWanted => return vec![Effect::Leave],
     }

@@ -10,7 +10,7 @@ use sha2::{Digest, Sha256};
 
 use crate::app::open_visit::summary_of;
 use crate::findings::{self, Level, Policy, VisitMark};
-use crate::growth;
+use crate::growth::{self, Checked};
 use crate::record::{Folded, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold};
 use crate::report::hex;
 use crate::report::month::VisitSum;
@@ -21,6 +21,8 @@ use crate::store::{Store, StoreError, VisitGist};
 #[derive(Debug, Clone, Default, PartialEq, Serialize, Deserialize)]
 struct Body {
     weighings: Vec<(WallTime, Weighing)>,
+    /// When the weights were taken that it says are right, in milliseconds of UTC.
+    checked: Vec<i64>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     judged: Option<JudgedAs>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -75,7 +77,10 @@ impl Looked {
             read: None,
         };
         if it.changed {
-            it.body.weighings = it.journal(store)?.folded.weighings.clone();
+            let folded = &it.journal(store)?.folded;
+            let weighings = folded.weighings.clone();
+            let checked = Checked::of(&folded.acknowledged).times_ms().collect();
+            (it.body.weighings, it.body.checked) = (weighings, checked);
         }
         Ok(it)
     }
@@ -111,7 +116,13 @@ impl Looked {
         let (visit, folded) = (&read.visit, &read.folded);
         let last = visit.journal.entries().last();
         let as_of = last.map_or(visit.began, |entry| entry.wall);
-        let growth = growth::of(about.pair, about.weighings, as_of);
+        // What was weighed since is not what this visit knew.
+        let known = about
+            .weighings
+            .iter()
+            .filter(|(wall, _)| 0 <= as_of.since_ms(*wall));
+        let known: Vec<_> = known.copied().collect();
+        let growth = growth::of_checked(about.pair, &known, &about.checked, as_of);
         let judged = findings::judge(about.pair, folded, read.rhythms(), &growth, policy, as_of);
         let mark = VisitMark::of(visit.began, folded, &judged, policy);
         self.body.judged = Some(JudgedAs {
@@ -183,17 +194,25 @@ impl Looked {
 pub(super) struct About<'a> {
     pair: &'a Pair,
     weighings: &'a [(WallTime, Weighing)],
-    /// The digest of both.
+    checked: Checked,
+    /// The digest of all three.
     of: String,
 }
 
 impl<'a> About<'a> {
-    /// A pair with its weights of all visits, oldest first.
-    pub(super) fn of(pair: &'a Pair, weighings: &'a [(WallTime, Weighing)]) -> Self {
+    /// A pair with its weights of all visits, oldest first, and what these visits say of them.
+    pub(super) fn of(
+        pair: &'a Pair,
+        weighings: &'a [(WallTime, Weighing)],
+        looked: &[Looked],
+    ) -> Self {
+        let checked = looked.iter().flat_map(|it| it.body.checked.iter().copied());
+        let checked = Checked::at(checked);
         Self {
+            of: digest(pair, weighings, &checked),
             pair,
             weighings,
-            of: digest(pair, weighings),
+            checked,
         }
     }
 }
@@ -233,9 +252,16 @@ fn sum_of(of: &str, mark: &VisitMark) -> String {
 }
 
 /// What a mark depends on besides its visit's own entries, the rules of the findings and the
-/// policy: the pair, its weights, and the rules that make figures of them. SHA-256 in hex.
-fn digest(pair: &Pair, weighings: &[(WallTime, Weighing)]) -> String {
-    let all = (rhythm::RULE_VERSION, growth::RULE_VERSION, pair, weighings);
+/// policy: the pair, its weights, which of them were said to be right, and the rules that make figures of
+/// them. SHA-256 in hex.
+fn digest(pair: &Pair, weighings: &[(WallTime, Weighing)], checked: &Checked) -> String {
+    let rules = (rhythm::RULE_VERSION, growth::RULE_VERSION);
+    let all = (
+        rules,
+        pair,
+        weighings,
+        checked.times_ms().collect::<Vec<_>>(),
+    );
     let text = serde_json::to_string(&all).unwrap_or_default();
     hex(&Sha256::digest(text.as_bytes()))
 }

@@ -10,10 +10,9 @@ mod ward;
 use std::sync::mpsc::{Receiver, Sender, channel};
 use std::thread::JoinHandle;
 
+use crate::app::open_visit::Weighed;
 use crate::findings::Policy;
-use crate::record::{
-    Acknowledged, Entry, LastDay, Pair, PairId, Visit, VisitId, WallTime, Weighing, fold,
-};
+use crate::record::{Acknowledged, Entry, LastDay, Pair, PairId, Visit, VisitId, WallTime, fold};
 use crate::report::month::Month;
 use crate::store::vault::{Pin, RescueCode, Typed, VaultError};
 use crate::store::{Store, StoreError, VisitHead};
@@ -79,8 +78,8 @@ pub struct Story {
     pub visits: Vec<VisitHead>,
     /// The receipt of each visit that has one.
     pub receipts: Vec<(VisitId, String)>,
-    /// Weights of all visits, oldest first, each with its visit.
-    pub weighings: Vec<(VisitId, WallTime, Weighing)>,
+    /// Weights of all visits that stand, oldest first, each with its visit.
+    pub weighings: Vec<(VisitId, Weighed)>,
     /// The last answers about 24 hours, and when that visit began.
     pub last_day: Option<(WallTime, LastDay)>,
     /// The answers of every visit, oldest first, and when it began.
@@ -154,12 +153,10 @@ fn try_answer(store: &mut Store, policy: &Policy, ask: Ask) -> Result<Told, Stor
     })
 }
 
-/// All visits of a pair that were not replaced by an amendment, oldest first.
+/// All visits of a pair, oldest first.
 fn visits(store: &mut Store, pair: PairId) -> Result<Vec<Visit>, StoreError> {
-    let heads = store.visits_of(pair)?;
-    let replaced: Vec<VisitId> = heads.iter().filter_map(|head| head.replaces).collect();
     let mut visits = Vec::new();
-    for head in heads.iter().filter(|head| !replaced.contains(&head.id)) {
+    for head in store.visits_of(pair)? {
         visits.extend(store.visit(head.id)?);
     }
     visits.sort_by_key(|visit| visit.began.utc_ms());
@@ -181,25 +178,30 @@ fn story(store: &mut Store, id: PairId) -> Result<Option<Story>, StoreError> {
         days: Vec::new(),
         acknowledged: Vec::new(),
     };
+    let replaced: Vec<VisitId> = story.visits.iter().filter_map(|it| it.replaces).collect();
     for visit in visits(store, id)? {
         let folded = fold(&visit.journal);
-        story.weighings.extend(
-            folded
-                .weighings
-                .iter()
-                .map(|(wall, weighing)| (visit.id, *wall, *weighing)),
-        );
+        if let Some(receipt) = folded.receipt {
+            story.receipts.push((visit.id, receipt));
+        }
+        // What an amendment took over, it tells.
+        if replaced.contains(&visit.id) {
+            continue;
+        }
+        let weighings = Weighed::all_of(&visit.journal);
+        story
+            .weighings
+            .extend(weighings.map(|weighed| (visit.id, weighed)));
         story.acknowledged.extend(folded.acknowledged);
         if let Some(day) = folded.last_day {
             story.days.push((visit.began, day.clone()));
             story.last_day = Some((visit.began, day));
         }
-        if let Some(receipt) = folded.receipt {
-            story.receipts.push((visit.id, receipt));
-        }
     }
     // A weight may have been taken before one of an earlier visit.
-    story.weighings.sort_by_key(|(_, wall, _)| wall.utc_ms());
+    story
+        .weighings
+        .sort_by_key(|(_, weighed)| weighed.at.utc_ms());
     Ok(Some(story))
 }
 

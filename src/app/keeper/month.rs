@@ -38,7 +38,7 @@ pub(super) fn month(
             .collect();
         let mut looked = looked_at(store, of_pair.remove(&pair.id).unwrap_or_default())?;
         let weighings = weighings_of(&looked);
-        let about = About::of(&pair, &weighings);
+        let about = About::of(&pair, &weighings, &looked);
         for it in looked.iter_mut().filter(|it| recent.contains(&it.id())) {
             if it.kept_sum(&about, policy).is_none() {
                 if done == VISITS_AT_ONCE {

@@ -41,7 +41,7 @@ fn line(
 ) -> Result<WardLine, StoreError> {
     let mut looked = looked_at(store, gists)?;
     let weighings = weighings_of(&looked);
-    let about = About::of(&row.pair, &weighings);
+    let about = About::of(&row.pair, &weighings, &looked);
     let mut marks = Vec::new();
     let earlier = looked.len().saturating_sub(REVIEW_VISITS);
     for it in &mut looked[earlier..] {

@@ -6,14 +6,14 @@ use crate::app::around::Around;
 use crate::app::keeper::Story;
 use crate::app::lists::list;
 use crate::app::{say, ui};
-use crate::growth;
+use crate::growth::{self, Checked};
 use crate::record::{Coded, StoredWord, WallTime, Weighing};
 use crate::words::Words;
 
 use super::Model;
 use super::drawn::{charts, figures};
 use super::form_render::form_of;
-use super::update::open_questions;
+use super::update::{open_questions, weighings};
 
 /// Draws the screen.
 pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
@@ -43,12 +43,9 @@ fn story_of(
 ) {
     let now = around.now.wall;
     let pair = &story.pair;
-    let weighings: Vec<(WallTime, Weighing)> = story
-        .weighings
-        .iter()
-        .map(|(_, wall, weighing)| (*wall, *weighing))
-        .collect();
-    let growth_now = growth::of(pair, &weighings, now);
+    let weighings = weighings(story);
+    let checked = Checked::of(&story.acknowledged);
+    let growth_now = growth::of_checked(pair, &weighings, &checked, now);
     screen.set_title(say::title(pair).into());
     screen.set_quiet(say::age(words, growth_now.age).into());
     screen.set_begin_label(
@@ -285,6 +282,9 @@ fn visits(story: &Story, around: &Around<'_>, words: &Words) -> Vec<ui::VisitLin
                     ("by", head.specialist.as_str().into()),
                 ],
             );
+            // By what is signed: until then the one before stands.
+            let replaces = |it: &crate::store::VisitHead| it.signed && it.replaces == Some(head.id);
+            let is_replaced = story.visits.iter().any(replaces);
             let receipt = story
                 .receipts
                 .iter()
@@ -294,9 +294,14 @@ fn visits(story: &Story, around: &Around<'_>, words: &Words) -> Vec<ui::VisitLin
                 Some(receipt) => {
                     words.say_with("pair-visit-received", &[("receipt", receipt.into())])
                 }
+                // Nobody waits for a receipt of what stands no more.
+                None if head.signed && is_replaced => words.say("pair-visit-signed-only"),
                 None if head.signed => words.say("pair-visit-signed"),
                 None => words.say("pair-visit-open"),
             };
+            if is_replaced {
+                quiet = format!("{quiet}, {}", words.say("pair-visit-replaced"));
+            }
             if head.replaces.is_some() {
                 quiet = format!("{quiet}, {}", words.say("pair-visit-amends"));
             }

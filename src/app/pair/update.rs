@@ -3,10 +3,11 @@
 use std::mem;
 
 use crate::app::around::Around;
-use crate::app::asked;
 use crate::app::keeper::Story;
-use crate::growth::{self, Questioned};
-use crate::record::{Language, Pair, PairId, Reason, RiskNote, Sex, WayOfBirth, What};
+use crate::growth::{self, Checked, Questioned};
+use crate::record::{
+    Language, Pair, PairId, Reason, RiskNote, Sex, WallTime, WayOfBirth, Weighing, What,
+};
 
 use super::form::toggle;
 use super::{BABIES_MOST, Effect, Event, Field, Form, Group, LANGUAGES, Model};
@@ -55,9 +56,9 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairI
             let visit = story
                 .weighings
                 .iter()
-                .find(|(_, wall, _)| *wall == asked.at);
+                .find(|(_, weighed)| weighed.at == asked.at);
             match visit {
-                Some((visit, _, _)) => return vec![Effect::Open(*visit)],
+                Some((visit, _)) => return vec![Effect::Open(*visit)],
                 // Not a weighing: the birth weight.
                 None => model.form = Some(Form::of(&story.pair)),
             }
@@ -115,15 +116,21 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>, fresh: PairI
 /// The questions about weights that nobody has answered, here or in any visit.
 pub(super) fn open_questions(model: &Model, story: &Story, around: &Around<'_>) -> Vec<Questioned> {
     let pair = story.pair.id;
-    let weighings: Vec<_> = story.weighings.iter().map(|it| (it.1, it.2)).collect();
-    let questions = growth::of(&story.pair, &weighings, around.now.wall).questions;
-    let mut open = asked::unanswered(&questions, &story.acknowledged);
-    // The story was read before the last answers.
-    if let Some(visit) = around.open.filter(|it| it.pair.id == pair) {
-        open = asked::unanswered(&open, &visit.folded.acknowledged);
-    }
+    let weighings = weighings(story);
+    // The story was read before the last answers of a visit that is open.
+    let visit = around.open.filter(|it| it.pair.id == pair);
+    let here = visit.map_or(&[][..], |it| &it.folded.acknowledged);
+    let checked = Checked::of(story.acknowledged.iter().chain(here));
+    let mut open = growth::of_checked(&story.pair, &weighings, &checked, around.now.wall).questions;
     open.retain(|it| !model.right.contains(&(pair, it.at)));
     open
+}
+
+/// The weights of a story.
+pub(super) fn weighings(story: &Story) -> Vec<(WallTime, Weighing)> {
+    let all = story.weighings.iter();
+    all.map(|(_, weighed)| (weighed.at, weighed.weighing))
+        .collect()
 }
 
 /// The answers of the pair whose visit is open, for its journal; the others go on waiting.
@@ -135,7 +142,7 @@ fn said_right(model: &mut Model, around: &Around<'_>) -> Vec<Effect> {
         .right
         .extract_if(.., |(pair, _)| *pair == open.pair.id)
         .map(|(_, at)| {
-            let (rule, by) = (asked::right(at), around.who(open));
+            let (rule, by) = (growth::right(at), around.who(open));
             Effect::Note(What::FindingAcknowledged { rule, by })
         })
         .collect()

@@ -1,7 +1,7 @@
 //! The deeds: what a screen's effects do to the world, in one match. Decides nothing that a screen
 //! should.
 
-use super::{Said, Shell, earlier};
+use super::{Said, Shell, others};
 use crate::app::around::Around;
 use crate::app::clock::Now;
 use crate::app::deed::Deed;
@@ -122,7 +122,7 @@ impl Shell {
             return vec![];
         };
         let visit = Visit::new(id, pair, now.wall, specialist);
-        let open = OpenVisit::take_up(story.pair.clone(), visit.clone(), earlier(story, id), now);
+        let open = OpenVisit::take_up(story.pair.clone(), visit.clone(), others(story, id), now);
         self.parts.keeper.ask(Ask::Begin(Box::new(visit)));
         let mut deeds = self.take_up(open);
         deeds.push(Deed::Go(Route::Before));
@@ -138,12 +138,7 @@ impl Shell {
         let Ok(visit) = open.visit.amendment(id, specialist) else {
             return vec![];
         };
-        let taken = OpenVisit::take_up(
-            open.pair.clone(),
-            visit.clone(),
-            open.earlier_weighings.clone(),
-            now,
-        );
+        let taken = OpenVisit::take_up(open.pair.clone(), visit.clone(), open.others.clone(), now);
         self.parts.keeper.ask(Ask::Begin(Box::new(visit)));
         let mut deeds = self.take_up(taken);
         deeds.push(Deed::Go(Route::LookingBack));

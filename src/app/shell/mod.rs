@@ -14,7 +14,7 @@ use super::clock::{Clock, Now};
 use super::deed::Deed;
 use super::event::Event;
 use super::keeper::{Keeper, Told};
-use super::open_visit::OpenVisit;
+use super::open_visit::{OpenVisit, Others};
 use super::preferences::Preferences;
 use super::route::Route;
 use super::settings::TabletShown;
@@ -317,8 +317,8 @@ impl Shell {
                 deeds
             }
             Told::Opened(visit, story) => {
-                let earlier = earlier(&story, visit.id);
-                let open = OpenVisit::take_up(story.pair, *visit, earlier, now);
+                let others = others(&story, visit.id);
+                let open = OpenVisit::take_up(story.pair, *visit, others, now);
                 let mut deeds = self.take_up(open);
                 deeds.push(Deed::Go(self.where_to()));
                 deeds
@@ -422,15 +422,12 @@ fn seed_of(random: [u8; 16]) -> u64 {
     u64::from_le_bytes(seed)
 }
 
-/// Weights of the visits before this one.
-fn earlier(
-    story: &super::keeper::Story,
-    visit: VisitId,
-) -> Vec<(crate::record::WallTime, crate::record::Weighing)> {
-    story
-        .weighings
-        .iter()
-        .filter(|(of, _, _)| *of != visit)
-        .map(|(_, wall, weighing)| (*wall, *weighing))
-        .collect()
+/// What the pair's other visits know.
+fn others(story: &super::keeper::Story, visit: VisitId) -> Others {
+    let weighings = story.weighings.iter().filter(|(of, _)| *of != visit);
+    Others {
+        weighings: weighings.map(|(_, weighed)| *weighed).collect(),
+        acknowledged: story.acknowledged.clone(),
+        amends: story.visits.iter().any(|it| it.replaces == Some(visit)),
+    }
 }

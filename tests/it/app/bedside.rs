@@ -4,7 +4,7 @@ use feedside::app::around::Around;
 use feedside::app::bedside::flag::flag_rows;
 use feedside::app::bedside::{Act, Effect, Event, Model, PadKind, update};
 use feedside::app::clock::Now;
-use feedside::app::open_visit::OpenVisit;
+use feedside::app::open_visit::{OpenVisit, Others};
 use feedside::app::preferences::Preferences;
 use feedside::findings::Policy;
 use feedside::record::{At, EndedBy, Hold, Side, What, fold};
@@ -23,7 +23,7 @@ pub fn opened(entries: Vec<(u64, What)>, at_ms: u64) -> OpenVisit {
     for (at, what) in entries {
         add(&mut visit, at, what);
     }
-    OpenVisit::take_up(sample_pair(), visit, vec![], now(at_ms))
+    OpenVisit::take_up(sample_pair(), visit, Others::default(), now(at_ms))
 }
 
 /// What the events lead to in turn, at one moment of a feed of the left breast from second 1.

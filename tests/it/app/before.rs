@@ -3,7 +3,7 @@
 use feedside::app::around::Around;
 use feedside::app::before::{self, Count, Effect, Event as It, Question, TimePart, WeightTrouble};
 use feedside::app::clock::Now;
-use feedside::app::open_visit::OpenVisit;
+use feedside::app::open_visit::{OpenVisit, Others};
 use feedside::app::preferences::Preferences;
 use feedside::findings::Policy;
 use feedside::record::{
@@ -39,7 +39,7 @@ impl Screen {
     /// Hears one event without waiting; the effects are not carried out.
     fn hear(&mut self, event: It) -> Vec<Effect> {
         let at = now(self.ms);
-        let open = OpenVisit::take_up(sample_pair(), self.visit.clone(), vec![], at);
+        let open = OpenVisit::take_up(sample_pair(), self.visit.clone(), Others::default(), at);
         let around = Around {
             now: at,
             open: Some(&open),

@@ -3,7 +3,7 @@
 use feedside::app::around::Around;
 use feedside::app::clock::Now;
 use feedside::app::looking_back::{After, Effect, Event, Model, update};
-use feedside::app::open_visit::OpenVisit;
+use feedside::app::open_visit::{OpenVisit, Others};
 use feedside::app::preferences::Preferences;
 use feedside::findings::Policy;
 use feedside::record::{BabyState, BreastAfter, EndedBy, Hold, NippleAfter, Pain, Side, What};
@@ -39,7 +39,7 @@ fn leads_to(entries: &[What], shown: Option<usize>, event: Event) -> Vec<Effect>
     for (second, what) in (1..).zip(entries) {
         add(&mut visit, second * 1_000, what.clone());
     }
-    let open = OpenVisit::take_up(sample_pair(), visit, vec![], now(60_000));
+    let open = OpenVisit::take_up(sample_pair(), visit, Others::default(), now(60_000));
     let around = Around {
         now: now(60_000),
         open: Some(&open),

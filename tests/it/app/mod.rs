@@ -17,6 +17,7 @@ mod no_feed;
 mod pages;
 mod pin;
 mod practice;
+mod stands;
 mod strip_by_hand;
 pub(crate) mod tablet;
 mod take_back;

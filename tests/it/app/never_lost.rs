@@ -4,7 +4,7 @@ use feedside::app::bedside::{Act, Event as Bedside, PadKind};
 use feedside::app::clock::{Clock, Now};
 use feedside::app::event::Event;
 use feedside::app::looking_back::Event as LookingBack;
-use feedside::app::open_visit::OpenVisit;
+use feedside::app::open_visit::{OpenVisit, Others};
 use feedside::app::route::Route;
 use feedside::app::ui;
 use feedside::record::{At, EndedBy, Pain, TapWhat, WallTime, What};
@@ -107,7 +107,7 @@ fn a_crash_in_unwatched_time_and_after_a_correction_is_taken_up_as_it_was() {
         boot_ms: 12_000,
         wall: WallTime::new(tablet.clock.now().wall.utc_ms() + 60_000, -300).unwrap(),
     };
-    let again = OpenVisit::take_up(sample_pair(), open.visit.clone(), vec![], now);
+    let again = OpenVisit::take_up(sample_pair(), open.visit.clone(), Others::default(), now);
     assert_eq!(again.folded, open.folded);
     assert!(again.folded.running().unwrap().is_unwatched());
     let last = open.visit.journal.entries().last().unwrap().at;

@@ -5,7 +5,7 @@ use feedside::app::around::Around;
 use feedside::app::before::{self, NappyKey};
 use feedside::app::clock::Now;
 use feedside::app::keeper::{Story, WardLine};
-use feedside::app::open_visit::OpenVisit;
+use feedside::app::open_visit::{OpenVisit, Others, Weighed};
 use feedside::app::pair::chart::{commands, nappies, weight_chart};
 use feedside::app::pair::{self, Form};
 use feedside::app::plan;
@@ -39,7 +39,7 @@ fn specialist() -> Preferences {
 
 /// What an update gets, over a visit, at one moment.
 fn with<T>(visit: Visit, at_ms: u64, act: impl FnOnce(&Around<'_>) -> T) -> T {
-    let open = OpenVisit::take_up(sample_pair(), visit, vec![], now(at_ms));
+    let open = OpenVisit::take_up(sample_pair(), visit, Others::default(), now(at_ms));
     act(&Around {
         now: now(at_ms),
         open: Some(&open),
@@ -79,7 +79,18 @@ fn story(weights: &[(i64, i64)], days: &[(i64, u8, u8)]) -> Story {
         visits: Vec::new(),
         receipts: Vec::new(),
         weighings: weighings
-            .map(|(hours, grams)| (visit, at_hours(*hours), weighed(*grams, false)))
+            .map(|(hours, grams)| {
+                let at = at_hours(*hours);
+                let weighing = weighed(*grams, false);
+                (
+                    visit,
+                    Weighed {
+                        told: at,
+                        at,
+                        weighing,
+                    },
+                )
+            })
             .collect(),
         last_day: None,
         days: days.iter().map(day).collect(),
@@ -191,7 +202,7 @@ fn a_weight_said_to_be_right_while_no_visit_is_open_waits_for_the_next_of_that_p
         assert_eq!(pair::update(&mut model, event, &closed, fresh), []);
     }
     let opened = |pair: Pair, model: &mut pair::Model| {
-        let open = OpenVisit::take_up(pair, empty_visit(), vec![], now(60_000));
+        let open = OpenVisit::take_up(pair, empty_visit(), Others::default(), now(60_000));
         let around = Around {
             open: Some(&open),
             ..closed

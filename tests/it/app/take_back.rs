@@ -92,6 +92,7 @@ fn an_end_and_a_start_that_were_told_apart_do_not_go_back_together() {
             61_000,
             What::NippleAfter {
                 nipple: feedside::record::NippleAfter::Rounded,
+                feed: None,
             },
         ),
         (90_000, started(Side::Right)),
@@ -186,6 +187,7 @@ fn pain_signs_and_all_that_is_no_tap_can_be_taken_back_while_looking_back() {
             3_000,
             What::Pain {
                 score: Pain::score(7).unwrap(),
+                feed: None,
             },
         ),
         (

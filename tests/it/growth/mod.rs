@@ -2,6 +2,7 @@
 
 mod age;
 mod change;
+mod checked;
 mod figures;
 mod lines;
 mod output;

@@ -1,14 +1,14 @@
 //! Weights asked about. Source: common practice (slips of typing, unit and order);
 //! 2.2046 pounds in a kilogram (international pound).
 
-use feedside::growth::{Question, questions};
+use feedside::growth::{Checked, Question, questions};
 use feedside::record::WeighingMoment::{AfterFeed, BeforeFeed};
 use feedside::record::{Pair, WallTime, Weighing};
 
 use super::{grams, hours, pair, weighed, weighed_as};
 
 fn why(weighings: &[(WallTime, Weighing)]) -> Vec<Question> {
-    let asked = questions(&pair(), weighings, hours(200));
+    let asked = questions(&pair(), weighings, &Checked::default(), hours(200));
     asked.into_iter().map(|it| it.why).collect()
 }
 
@@ -41,7 +41,12 @@ fn pounds_typed_for_kilograms_are_asked_about() {
 fn a_baby_of_five_months_that_has_doubled_its_weight_is_not_asked_about() {
     // Birth weight doubles at about four to five months (WHO 2006 medians: 3.35 kg, 7.0 kg at 4 months).
     let five_months = 150 * 24;
-    let asked = questions(&pair(), &[weighed(five_months, 7500)], hours(five_months));
+    let asked = questions(
+        &pair(),
+        &[weighed(five_months, 7500)],
+        &Checked::default(),
+        hours(five_months),
+    );
     assert!(asked.is_empty(), "{asked:?}");
 }
 
@@ -80,7 +85,7 @@ fn a_weight_before_birth_or_later_than_now_is_asked_about() {
 fn an_implausible_birth_weight_is_asked_about() {
     let mut tiny = pair();
     tiny.birth_weight = Some(grams(350));
-    let asked = questions(&tiny, &[], hours(10));
+    let asked = questions(&tiny, &[], &Checked::default(), hours(10));
     assert_eq!(asked[0].why, Question::Implausible);
 }
 
@@ -131,7 +136,8 @@ fn a_baby_born_early_is_not_held_against_the_standard_of_term() {
     // WHO Child Growth Standards 2006 are for babies born at term.
     let mut early = pair();
     early.birth_weight = Some(grams(700));
-    let asked = |pair: &Pair| questions(pair, &[weighed(24, 690)], hours(30)).len();
+    let asked =
+        |pair: &Pair| questions(pair, &[weighed(24, 690)], &Checked::default(), hours(30)).len();
     early.gestation = Some(feedside::record::Gestation::weeks_days(36, 6).unwrap());
     assert_eq!(asked(&early), 0);
     early.gestation = Some(feedside::record::Gestation::weeks_days(37, 0).unwrap());
