@@ -147,7 +147,8 @@ pub(super) const RULES: &[Rule] = &[
         Adjustment::ChinFirst,
         Adjustment::CloserIn,
     ])
-    .plans(&[PlanWhat::WorkOnAttachment, PlanWhat::WatchNextFeed]),
+    .plans(&[PlanWhat::WorkOnAttachment, PlanWhat::WatchNextFeed])
+    .changed("findings-3"),
 ];
 
 /// Fever in a baby under three months, in tenths of a degree (NICE NG143, 2019; from memory).

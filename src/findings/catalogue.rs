@@ -17,7 +17,11 @@ pub const FAMILIES: &[(&str, &[Rule])] = &[
 ];
 
 /// The versions of the rules with their dates, oldest first.
-pub const VERSIONS: &[(&str, &str)] = &[("findings-1", "2026-11-25"), ("findings-2", "2026-11-25")];
+pub const VERSIONS: &[(&str, &str)] = &[
+    ("findings-1", "2026-11-25"),
+    ("findings-2", "2026-11-25"),
+    ("findings-3", "2026-11-28"),
+];
 
 /// The date of a version of the rules.
 pub fn version_date(version: &str) -> Option<&'static str> {

@@ -110,7 +110,7 @@ pub fn compare(feeds: &[Feed], feed: usize, tried: usize, now: At) -> Option<Com
         Sides {
             before: stretch(it, from, at, &unwatched),
             after: stretch(it, at, to, &unwatched),
-            signs: shifts(&feeds[..=feed], at, to),
+            signs: shifts(it, at, to),
         }
     });
     Some(Comparison {
@@ -198,12 +198,12 @@ fn stretch(feed: &Feed, from: At, to: At, unwatched: &[(At, At)]) -> Stretch {
     }
 }
 
-/// The signs that stand otherwise at `to` than they did at `at`.
-fn shifts(feeds: &[Feed], at: At, to: At) -> Vec<SignShift> {
+/// The signs that stand otherwise at `to` than they did at `at`. What was seen before the baby came
+/// off and went on again still stands: an attachment tried anew is compared with the one before.
+fn shifts(feed: &Feed, at: At, to: At) -> Vec<SignShift> {
     let state = |sign: Sign, until: &dyn Fn(At) -> bool| {
-        feeds
+        feed.signs
             .iter()
-            .flat_map(|feed| &feed.signs)
             .rfind(|change| change.sign == sign && until(change.at))
             .and_then(|change| change.state)
     };

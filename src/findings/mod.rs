@@ -39,4 +39,4 @@ pub use rule::Rule;
 pub use ward::{REVIEW_VISITS, VisitMark, WardPlace, WardWhy};
 
 /// The version of the rules; goes wherever a finding goes.
-pub const RULE_VERSION: &str = "findings-2";
+pub const RULE_VERSION: &str = "findings-3";

@@ -47,7 +47,8 @@ pub(super) const RULES: &[Rule] = &[
         .limits(&[Limit::PainFrom])
         .tries(&[Adjustment::ChinFirst, Adjustment::ChangeHold])
         .plans(&[PlanWhat::WatchNextFeed])
-        .calls(CallWhom::FeedingTeam),
+        .calls(CallWhom::FeedingTeam)
+        .changed("findings-3"),
 ];
 
 const fn keep(id: &'static str, source: &'static str, judge: fn(&Scene<'_>) -> Verdict) -> Rule {
@@ -163,7 +164,8 @@ fn tongue(scene: &Scene<'_>) -> Verdict {
     let from = scene.limit(Limit::PainFrom);
     let feeds = &scene.visit.feeds;
     let pressed = feeds.iter().filter_map(|feed| feed.nipple_after);
-    let goes_with_it = scene.visit.sign(Sign::Quiet).map(|it| it.state) == Some(SignState::NotSeen)
+    let clicking = scene.visit.sign_at_worst(Sign::Quiet) == Some(SignState::NotSeen);
+    let goes_with_it = clicking
         || pressed.into_iter().any(|it| it != NippleAfter::Rounded)
         || feeds
             .iter()

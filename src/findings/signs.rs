@@ -1,15 +1,22 @@
 //! Rules about position and attachment: one for each sign that is looked for and not seen, with
 //! its usual remedy, and one each for all of them seen.
 //!
+//! Signs are of a feed: how the baby is held and attached at one breast says nothing of the other.
+//! A sign that any feed left not seen is a finding, whatever was seen in another; all of them are
+//! seen only where each feed was looked at. The findings are of the whole visit, and a mother whose
+//! one breast was looked at does not hear that all is well.
+//!
 //! The sign "quiet" has its rule with the baby's (`baby-clicking`).
 
 use super::rule::Verdict;
-use super::scene::{Scene, held_if, lacks};
+use super::scene::{Scene, held_if};
 use super::{Level, Missing, Rule};
 use crate::record::{Adjustment, PlanWhat, Sign, SignState};
 
 const fn sign(id: &'static str, source: &'static str, judge: fn(&Scene<'_>) -> Verdict) -> Rule {
-    Rule::new(id, Level::KeepWatching, source, judge).plans(&[PlanWhat::WorkOnAttachment])
+    Rule::new(id, Level::KeepWatching, source, judge)
+        .plans(&[PlanWhat::WorkOnAttachment])
+        .changed("findings-3")
 }
 
 /// The rules.
@@ -86,22 +93,36 @@ pub(super) const RULES: &[Rule] = &[
         "who-counselling",
         position_good,
     )
-    .plans(&[PlanWhat::KeepHold]),
+    .plans(&[PlanWhat::KeepHold])
+    .changed("findings-3"),
     Rule::new(
         "signs-attachment-good",
         Level::GoingWell,
         "who-imci",
         attachment_good,
-    ),
+    )
+    .changed("findings-3"),
 ];
 
-/// Whether a sign was looked for and not seen.
+/// Whether some feed left a sign looked for and not seen; lacking if none did and it was not looked
+/// for, or not clear, in one.
 pub(super) fn not_seen(scene: &Scene<'_>, sign: Sign) -> Verdict {
-    match scene.visit.sign(sign).map(|it| it.state) {
-        Some(SignState::NotSeen) => held_if(true, &[]),
-        Some(SignState::Seen) => Verdict::NotHeld,
-        Some(SignState::Unclear) => lacks(Missing::SignClear),
-        None => lacks(Missing::Sign),
+    let states = scene.visit.sign_in_each(sign);
+    if states.contains(&Some(SignState::NotSeen)) {
+        return held_if(true, &[]);
+    }
+    let missing: Vec<Missing> = [
+        (None, Missing::Sign),
+        (Some(SignState::Unclear), Missing::SignClear),
+    ]
+    .into_iter()
+    .filter(|(state, _)| states.contains(state))
+    .map(|(_, word)| word)
+    .collect();
+    if missing.is_empty() {
+        Verdict::NotHeld
+    } else {
+        Verdict::Lacks(missing)
     }
 }
 

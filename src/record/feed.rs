@@ -1,7 +1,9 @@
 //! One feed as folded from the journal: one stretch at one breast.
 
 use super::word::words;
-use super::{Adjustment, At, BoundaryMoved, Hold, Pain, Side, Sign, SignState, Tap, TapWhat};
+use super::{
+    Adjustment, At, BoundaryMoved, Hold, Pain, Side, Sign, SignNow, SignState, Tap, TapWhat,
+};
 
 words!(
     /// Who ended the feed.
@@ -114,7 +116,8 @@ pub struct Feed {
     pub pains: Vec<PainAt>,
     /// Pain told of it after its end.
     pub pains_after: Vec<PainAt>,
-    /// Changes of signs within the feed.
+    /// Changes of signs that are of this feed: made while it ran, or after it and before another;
+    /// those of the first feed begin with what was told before it.
     pub signs: Vec<SignChange>,
     /// What was tried.
     pub adjustments: Vec<AdjustmentTried>,
@@ -157,6 +160,14 @@ impl Feed {
     /// All pain that was told of it, in order: while it ran, and after.
     pub fn all_pains(&self) -> impl Iterator<Item = &PainAt> {
         self.pains.iter().chain(&self.pains_after)
+    }
+
+    /// A sign's last state in this feed; `None` is "not looked yet". It stays when the baby comes
+    /// off and goes on again: its time tells which latch it is of.
+    pub fn sign(&self, sign: Sign) -> Option<SignNow> {
+        let last = self.signs.iter().rfind(|change| change.sign == sign)?;
+        let at = last.at;
+        last.state.map(|state| SignNow { state, at })
     }
 
     /// The hold now.

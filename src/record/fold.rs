@@ -63,7 +63,9 @@ pub struct Folded {
     pub breasts_before: Vec<BreastBefore>,
     /// The feeds in order; only the last can still run.
     pub feeds: Vec<Feed>,
-    /// Each sign's last state, by [`Sign::index`]; `None` is "not looked yet".
+    /// Each sign's state in the feed that runs or ran last, by [`Sign::index`]; before the first
+    /// feed, as told so far. `None` is "not looked yet", as all are when a feed begins: position and
+    /// attachment at one breast say nothing of the other.
     pub signs: [Option<SignNow>; Sign::ALL.len()],
     /// Notes in order.
     pub notes: Vec<(WallTime, Text)>,
@@ -92,6 +94,27 @@ impl Folded {
     /// A sign's state now.
     pub fn sign(&self, sign: Sign) -> Option<SignNow> {
         self.signs[sign.index()]
+    }
+
+    /// A sign's state in each feed, in order; without a feed, as told so far.
+    pub fn sign_in_each(&self, sign: Sign) -> Vec<Option<SignState>> {
+        let state = |now: Option<SignNow>| now.map(|now| now.state);
+        if self.feeds.is_empty() {
+            return vec![state(self.sign(sign))];
+        }
+        let feeds = self.feeds.iter();
+        feeds.map(|feed| state(feed.sign(sign))).collect()
+    }
+
+    /// The gravest state in which a feed left a sign: not seen before unclear before seen; `None`
+    /// where it was looked for in none.
+    pub fn sign_at_worst(&self, sign: Sign) -> Option<SignState> {
+        let states = self.sign_in_each(sign).into_iter().flatten();
+        states.max_by_key(|state| match state {
+            SignState::Seen => 0,
+            SignState::Unclear => 1,
+            SignState::NotSeen => 2,
+        })
     }
 
     /// The last pain told in the visit.
@@ -149,7 +172,13 @@ fn step(folded: &mut Folded, entry: &Entry) {
         }
         What::FeedStarted { side, hold } => {
             end_running(folded, at, super::EndedBy::Specialist);
-            folded.feeds.push(Feed::starting(at, *side, *hold));
+            let mut feed = Feed::starting(at, *side, *hold);
+            if folded.feeds.is_empty() {
+                feed.signs = told_so_far(&folded.signs);
+            } else {
+                folded.signs = Default::default();
+            }
+            folded.feeds.push(feed);
         }
         What::FeedEnded { by } => {
             if !end_running(folded, at, *by) {
@@ -158,7 +187,7 @@ fn step(folded: &mut Folded, entry: &Entry) {
         }
         What::SignChanged { sign, state } => {
             folded.signs[sign.index()] = state.map(|state| SignNow { state, at });
-            if let Some(feed) = running(folded) {
+            if let Some(feed) = folded.feeds.last_mut() {
                 feed.signs.push(SignChange {
                     at,
                     sign: *sign,
@@ -226,6 +255,22 @@ fn weighed(folded: &mut Folded, wall: WallTime, weighing: Weighing) {
         None
     };
     all.insert(place.unwrap_or(all.len()), (wall, weighing));
+}
+
+/// What was told of signs before any feed, by time: it is of the first one.
+fn told_so_far(signs: &[Option<SignNow>]) -> Vec<SignChange> {
+    let told = Sign::ALL.iter().zip(signs);
+    let mut told: Vec<SignChange> = told
+        .filter_map(|(sign, now)| {
+            now.map(|now| SignChange {
+                at: now.at,
+                sign: *sign,
+                state: Some(now.state),
+            })
+        })
+        .collect();
+    told.sort_by_key(|change| change.at);
+    told
 }
 
 fn running(folded: &mut Folded) -> Option<&mut Feed> {

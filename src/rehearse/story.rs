@@ -242,6 +242,7 @@ fn look_back(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<String, RehearseE
     for (after, choice) in [(After::Nipple, 0), (After::Breast, 0), (After::Baby, 0)] {
         tablet.hear(Event::LookingBack(Back::AfterTold(after, choice)));
     }
+    tablet.hear(Event::LookingBack(Back::PainTold(0)));
     look(tablet, eye)?;
     let open = tablet
         .shell

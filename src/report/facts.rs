@@ -8,7 +8,7 @@ use crate::findings::Judged;
 use crate::growth::Growth;
 use crate::record::{
     Acknowledged, At, BreastBefore, Feed, Folded, Label, LastDay, Nappy, Pair, PlanItem,
-    PolicyMark, Sign, SignNow, Signed, Text, Visit, VisitId, WallTime, Weighing, What,
+    PolicyMark, Sign, SignNow, SignState, Signed, Text, Visit, VisitId, WallTime, Weighing, What,
 };
 use crate::rhythm::Summary;
 
@@ -84,6 +84,28 @@ pub struct FeedFacts {
     pub began: WallTime,
     /// When it ended, if it did.
     pub ended: Option<WallTime>,
+}
+
+/// How the signs stood in one feed, or in a visit in which nothing was fed.
+#[derive(Debug, Clone)]
+pub struct Look<'a> {
+    /// Of which feed; `None` where nothing was fed.
+    pub feed: Option<&'a FeedFacts>,
+    /// Each sign's last state, by [`Sign::index`]; `None` is "not looked yet".
+    pub signs: [Option<SignNow>; Sign::ALL.len()],
+}
+
+impl Look<'_> {
+    /// A sign's state.
+    pub fn state(&self, sign: Sign) -> Option<SignState> {
+        self.signs[sign.index()].map(|now| now.state)
+    }
+
+    /// The signs in a state, in the usual order; those not looked for with `None`.
+    pub fn all_in(&self, state: Option<SignState>) -> impl Iterator<Item = Sign> {
+        let signs = Sign::ALL.iter().copied();
+        signs.filter(move |sign| self.state(*sign) == state)
+    }
 }
 
 /// One figure of weight or output: a value, or a range that is expected or cannot be told closer.
@@ -166,7 +188,8 @@ pub struct Facts {
     pub breasts_before: Vec<BreastBefore>,
     /// The feeds in order.
     pub feeds: Vec<FeedFacts>,
-    /// Each sign's last state, by [`Sign::index`]; `None` is "not looked yet".
+    /// Each sign's state in the last feed, by [`Sign::index`]; without a feed, as told in the visit.
+    /// `None` is "not looked yet". The signs of each feed are in [`Facts::looks`].
     pub signs: [Option<SignNow>; Sign::ALL.len()],
     /// Notes in order.
     pub notes: Vec<(WallTime, Text)>,
@@ -279,7 +302,20 @@ impl Facts {
         numbers.into_iter().find(|it| it.name == name)
     }
 
-    /// A sign's last state.
+    /// The signs of each feed, in order, by [`Sign::index`]; without a feed, as told in the visit.
+    pub fn looks(&self) -> Vec<Look<'_>> {
+        if self.feeds.is_empty() {
+            let signs = self.signs;
+            return vec![Look { feed: None, signs }];
+        }
+        let looks = self.feeds.iter().map(|it| Look {
+            feed: Some(it),
+            signs: std::array::from_fn(|index| it.feed.sign(Sign::ALL[index])),
+        });
+        looks.collect()
+    }
+
+    /// A sign's state in the last feed.
     pub fn sign(&self, sign: Sign) -> Option<SignNow> {
         self.signs[sign.index()]
     }

@@ -24,6 +24,8 @@ pub mod plain;
 pub mod printed;
 pub mod sheet;
 
-pub use facts::{Computed, Facts, FeedFacts, Figure, Figures, Handover, RuleVersions, TakenBack};
+pub use facts::{
+    Computed, Facts, FeedFacts, Figure, Figures, Handover, Look, RuleVersions, TakenBack,
+};
 pub use form::{base64, hex};
 pub use json::visit_json;

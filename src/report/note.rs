@@ -4,7 +4,7 @@
 //! it. What does not fit is left out by whole parts, the least pressing first, and the note says so.
 //! The next look is never left out: it stands at the end with the visit's id.
 
-use super::{Facts, FeedFacts, phrase};
+use super::{Facts, FeedFacts, Look, phrase};
 use crate::findings::Level;
 use crate::record::{Sign, SignState};
 use crate::rhythm::{Phase, PhaseRates};
@@ -206,12 +206,25 @@ fn feed_part(words: &Words, number: usize, it: &FeedFacts) -> String {
     words.say_with("note-feed", &args)
 }
 
+/// The signs of each feed, in one part where they stand alike in all.
 fn signs(facts: &Facts, words: &Words) -> Vec<String> {
+    let looks: Vec<Vec<String>> = facts.looks().iter().map(|it| look(it, words)).collect();
+    match looks.as_slice() {
+        [first, rest @ ..] if rest.iter().all(|it| it == first) => first.clone(),
+        _ => (1..)
+            .zip(&looks)
+            .map(|(number, look): (usize, _)| {
+                let args = [("number", number.into()), ("signs", look.join(" ").into())];
+                words.say_with("note-signs-feed", &args)
+            })
+            .collect(),
+    }
+}
+
+fn look(look: &Look<'_>, words: &Words) -> Vec<String> {
     let of = |wanted: Option<SignState>| -> Vec<String> {
-        Sign::ALL
-            .iter()
-            .filter(|sign| facts.sign(**sign).map(|now| now.state) == wanted)
-            .map(|sign| phrase::of(words, "sign", *sign))
+        look.all_in(wanted)
+            .map(|sign| phrase::of(words, "sign", sign))
             .collect()
     };
     if of(Some(SignState::Seen)).len() == Sign::ALL.len() {

@@ -10,7 +10,7 @@ use super::{Facts, phrase};
 use crate::findings::{CallWhom, Level};
 use crate::growth::{Age, EXPECTED_OUTPUT, ExpectedOutput};
 use crate::record::{
-    BabyState, BreastAfter, NippleAfter, Pair, Sign, SignState, StoolColour, StoredWord,
+    BabyState, BreastAfter, NippleAfter, PainAt, Pair, Sign, SignState, StoolColour, StoredWord,
 };
 use crate::words::{Lang, Words};
 
@@ -101,9 +101,11 @@ impl Sheet<'_> {
         })
     }
 
+    /// Whether a sign was seen, and no feed that was looked at was without it.
     fn is_seen(&self, sign: Sign) -> bool {
-        let now = self.facts.sign(sign);
-        now.is_some_and(|now| now.state == SignState::Seen)
+        let looks = self.facts.looks();
+        let mut told = looks.iter().filter_map(|look| look.state(sign)).peekable();
+        told.peek().is_some() && told.all(|state| state == SignState::Seen)
     }
 
     /// What was seen to be good; never empty, and nothing that was not seen.
@@ -114,10 +116,11 @@ impl Sheet<'_> {
             let rhythm = it.rhythm.as_ref();
             rhythm.is_some_and(|it| it.first_flow.is_some() && 0 < it.swallows)
         });
-        let little_pain = last
-            .and_then(|feed| feed.pains.last())
-            .and_then(|it| it.pain.value())
-            .is_some_and(|score| score <= LITTLE_PAIN);
+        let is_little = |it: &PainAt| it.pain.value().is_some_and(|score| score <= LITTLE_PAIN);
+        // Pain afterwards would be no good end; not asked afterwards is no pain told.
+        let little_pain = last.is_some_and(|feed| {
+            feed.pains.last().is_some_and(is_little) && feed.pains_after.iter().all(is_little)
+        });
         let seen = [
             ("sheet-well-flow", flowed),
             ("sheet-well-mouth", self.is_seen(Sign::MouthWide)),

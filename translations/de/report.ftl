@@ -40,6 +40,8 @@ note-doubt-long-silence = lange kein Tipp
 note-doubt-phases-unsure = Phasen schwer zu unterscheiden
 note-nipple = Mamille danach: { $nipple }
 note-nipple-unseen = Mamille danach nicht angesehen
+# Where feeds differ. $signs as the sentences below.
+note-signs-feed = Stillen { $number }: { $signs }
 note-signs-all = Alle Zeichen für Haltung und Anlegen gesehen.
 note-signs-none = Zeichen für Haltung und Anlegen nicht angesehen.
 note-signs-missing = Zeichen nicht gesehen: { $signs }.

@@ -53,7 +53,7 @@ limit-temperature-low-celsius = Temperatur, unter der sofort ärztlich beurteilt
 ## When each rule holds, after "Holds when".
 
 rule-danger = Unter den erfragten und gesuchten Gefahrenzeichen vermerkt.
-rule-sign-not-seen = Das Zeichen wurde gesucht und zuletzt nicht gesehen.
+rule-sign-not-seen = Das Zeichen wurde bei einem Stillen gesucht und zuletzt nicht gesehen.
 rule-baby-jaundice-first-day = Gelbe Haut ist vor 24 Stunden nach der Geburt zu sehen oder ist als damals gesehen vermerkt.
 rule-baby-jaundice-extensive = Gelb bis zu Händen und Füßen oder sehr tief, in jedem Alter.
 rule-baby-sleepy-yellow-few-feeds = Ab 24 Stunden: muss geweckt werden, gelbe Haut und weniger Mahlzeiten als das Mindeste der Station, alle drei.
@@ -106,14 +106,15 @@ rule-feeds-long = Eine beobachtete Mahlzeit dauerte länger als 40 Minuten.
 rule-feeds-short = Die Mahlzeiten des Besuchs dauerten zusammen weniger als 5 Minuten, und das Kind beendete die letzte.
 rule-feeds-often = Ab 24 Stunden: mindestens das Mindeste der Station und höchstens 18 Mahlzeiten in 24 Stunden.
 rule-feeds-baby-content = Nach der letzten Mahlzeit zufrieden.
-rule-signs-position-good = Alle Zeichen der Haltung wurden gesehen.
-rule-signs-attachment-good = Alle Zeichen des Anlegens wurden gesehen.
+rule-signs-position-good = Alle Zeichen der Haltung wurden bei jedem Stillen gesehen.
+rule-signs-attachment-good = Alle Zeichen des Anlegens wurden bei jedem Stillen gesehen.
 rule-rhythm-no-first-flow = Kein Milchfluss in so viel beobachteter Zeit an der Brust wie die Grenze der Station.
 rule-rhythm-only-flutter = In mindestens 60 Sekunden Saugen kein Milchfluss und mindestens 90 % Flattern.
 rule-rhythm-flow-short = Milchfluss wurde gesehen, insgesamt kürzer als das Mindeste der Station.
 rule-rhythm-no-swallow = Ab 72 Stunden: kein Schlucken in mindestens 120 Sekunden Saugen.
 rule-rhythm-flow-seen = Milchfluss von mindestens dem Mindesten der Station, mit Schlucken.
 rule-pain-severe = 7 oder mehr, später als 20 Sekunden nach dem Anlegen.
+rule-pain-severe-latching = 7 oder mehr in den ersten 20 Sekunden nach dem Anlegen, und das Kind kam in dieser Zeit ab, ohne dass weniger angegeben wurde, oder es war beim selben Stillen noch einmal so.
 rule-pain-through-feed = Der Wert der Station oder mehr jedes Mal nach den ersten 20 Sekunden, über mindestens 2 Minuten.
 rule-pain-at-end = Der Wert der Station für das Ende oder mehr, zuletzt in einer beendeten Mahlzeit.
 rule-pain-beyond-start = Der Wert der Station oder mehr später als 20 Sekunden nach dem Anlegen, nicht durchgehend.

@@ -40,6 +40,8 @@ note-doubt-long-silence = long without a tap
 note-doubt-phases-unsure = phases hard to tell apart
 note-nipple = nipple after: { $nipple }
 note-nipple-unseen = nipple not looked at after
+# Where feeds differ. $signs as the sentences below.
+note-signs-feed = Feed { $number }: { $signs }
 note-signs-all = All signs of position and attachment seen.
 note-signs-none = Signs of position and attachment not looked at.
 note-signs-missing = Signs not seen: { $signs }.

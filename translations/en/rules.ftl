@@ -53,7 +53,7 @@ limit-temperature-low-celsius = Temperature below which a doctor is needed now
 ## When each rule holds, after "Holds when".
 
 rule-danger = Recorded among the danger signs that were asked and looked for.
-rule-sign-not-seen = The sign was looked for and not seen when last told.
+rule-sign-not-seen = The sign was looked for and not seen when last told of a feed.
 rule-baby-jaundice-first-day = Yellow skin is seen before 24 hours of age, or was recorded as having been seen then.
 rule-baby-jaundice-extensive = Yellow to hands and feet, or very deep, at any age.
 rule-baby-sleepy-yellow-few-feeds = From 24 hours of age: needs waking, yellow skin and fewer feeds than the ward's least, all three.
@@ -106,14 +106,15 @@ rule-feeds-long = A watched feed lasted longer than 40 minutes.
 rule-feeds-short = The visit's feeds together lasted less than 5 minutes, and the baby ended the last.
 rule-feeds-often = From 24 hours of age: at least the ward's least, and at most 18 feeds in 24 hours.
 rule-feeds-baby-content = Content after the last feed.
-rule-signs-position-good = All signs of position were seen.
-rule-signs-attachment-good = All signs of attachment were seen.
+rule-signs-position-good = All signs of position were seen in each feed.
+rule-signs-attachment-good = All signs of attachment were seen in each feed.
 rule-rhythm-no-first-flow = No milk flow in as much watched time at the breast as the ward's limit.
 rule-rhythm-only-flutter = In at least 60 seconds of sucking no milk flow, and 90 % or more flutter.
 rule-rhythm-flow-short = Milk flow was seen, in all shorter than the ward's least.
 rule-rhythm-no-swallow = From 72 hours of age: no swallow in at least 120 seconds of sucking.
 rule-rhythm-flow-seen = Milk flow of at least the ward's least, with swallows.
 rule-pain-severe = 7 or more, later than 20 seconds after going on.
+rule-pain-severe-latching = 7 or more in the first 20 seconds after going on, and the baby came off within them with no lower score told, or it was so again in the same feed.
 rule-pain-through-feed = The ward's score or more each time it was told after the first 20 seconds, over at least 2 minutes.
 rule-pain-at-end = The ward's score for the end or more when last told in an ended feed.
 rule-pain-beyond-start = The ward's score or more later than 20 seconds after going on, not through the feed.

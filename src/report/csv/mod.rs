@@ -24,12 +24,7 @@ pub fn write(facts: &Facts) -> String {
     facts::pair(&mut table, facts);
     facts::last_day(&mut table, facts);
     facts::measured(&mut table, facts);
-    for sign in Sign::ALL {
-        let now = facts.sign(*sign);
-        let at = now.map(|now| facts.wall(now.at));
-        let state = now.map_or("not_looked", |now| now.state.as_word());
-        table.seen("sign", at, sign.as_word(), state);
-    }
+    signs(&mut table, facts);
     for (index, feed) in facts.feeds.iter().enumerate() {
         feed::add(&mut table, facts, &format!("feed {}", index + 1), feed);
     }
@@ -38,6 +33,23 @@ pub fn write(facts: &Facts) -> String {
     }
     facts::plan(&mut table, facts);
     table.text
+}
+
+/// The signs of each feed; of several each has a section of its own.
+fn signs(table: &mut Table, facts: &Facts) {
+    let looks = facts.looks();
+    for (number, look) in (1..).zip(&looks) {
+        let section = match looks.len() {
+            1 => "sign".to_owned(),
+            _ => format!("sign feed {number}"),
+        };
+        for sign in Sign::ALL {
+            let now = look.signs[sign.index()];
+            let at = now.map(|now| facts.wall(now.at));
+            let state = now.map_or("not_looked", |now| now.state.as_word());
+            table.seen(&section, at, sign.as_word(), state);
+        }
+    }
 }
 
 #[derive(Default)]

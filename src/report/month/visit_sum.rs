@@ -21,7 +21,8 @@ pub struct VisitSum {
     /// Whether medical review now was found; `None` where it was not judged.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub(super) review: Option<bool>,
-    /// The last word about each sign that was looked at, in the order of [`Sign::ALL`].
+    /// Each sign that was looked at, in the order of [`Sign::ALL`], with the gravest state in which a
+    /// feed left it.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub(super) signs: Vec<(Sign, SignState)>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -48,7 +49,7 @@ impl VisitSum {
             receipt: folded.receipt.is_some(),
             review,
             signs: signs
-                .filter_map(|sign| Some((*sign, folded.sign(*sign)?.state)))
+                .filter_map(|sign| Some((*sign, folded.sign_at_worst(*sign)?)))
                 .collect(),
             feeds: feeds
                 .map(|(index, feed)| FeedSum::of(feed, rhythms.get(index)))

@@ -17,7 +17,7 @@ pub(super) fn add(all: &mut Observed<'_>) {
 }
 
 /// The keys of what is told of the feed that started at a time.
-fn feed_key(started: At) -> String {
+pub(super) fn feed_key(started: At) -> String {
     format!("feed {}", started.as_ms())
 }
 

@@ -1,7 +1,8 @@
 //! What was seen, asked and measured outside the feeds themselves.
 
+use super::feed::feed_key;
 use super::{Observation, Observed, Why, X, ours};
-use crate::record::{BabyDanger, Coded, MotherDanger, Sign, StoredWord, WallTime, Weighing};
+use crate::record::{At, BabyDanger, Coded, MotherDanger, Sign, StoredWord, WallTime, Weighing};
 use crate::report::TakenBack;
 
 /// How long "the last day" is.
@@ -223,18 +224,38 @@ fn breasts(all: &mut Observed<'_>) {
     }
 }
 
+/// The key of the signs of a feed that is not the first; those of the first, and of a visit in
+/// which nothing was fed, are `signs`.
+fn signs_key(started: At) -> String {
+    format!("signs {}", started.as_ms())
+}
+
+/// The signs, one panel for each feed; of several each tells its side and its feed.
 fn signs(all: &mut Observed<'_>) {
     let facts = all.facts;
-    let mut panel = all
-        .observation("signs", "signs")
-        .over(facts.began, Some(facts.until));
-    for sign in Sign::ALL {
-        let state = X::or_absent(facts.sign(*sign), Why::NotPerformed, |it| {
-            X::Coded(ours("state", it.state.as_word()))
-        });
-        panel.part(&ours("sign", sign.as_word()), state);
+    let looks = facts.looks();
+    for (place, look) in looks.iter().enumerate() {
+        let key = match look.feed {
+            Some(it) if 0 < place => signs_key(it.feed.started),
+            _ => "signs".to_owned(),
+        };
+        let mut panel = all
+            .observation(&key, "signs")
+            .over(facts.began, Some(facts.until));
+        if let Some(it) = look.feed.filter(|_| 1 < looks.len()) {
+            panel = panel
+                .over(it.began, it.ended)
+                .side(ours("side", it.feed.side.as_word()))
+                .from(vec![feed_key(it.feed.started)]);
+        }
+        for sign in Sign::ALL {
+            let state = X::or_absent(look.state(*sign), Why::NotPerformed, |it| {
+                X::Coded(ours("state", it.as_word()))
+            });
+            panel.part(&ours("sign", sign.as_word()), state);
+        }
+        all.observe(panel);
     }
-    all.observe(panel);
 }
 
 fn growth(all: &mut Observed<'_>, weights: &[String]) {
@@ -303,7 +324,17 @@ fn taken_back(all: &mut Observed<'_>) {
             }
             TakenBack::Nappy(wall) => all.take_back(&nappy_key(*wall), "nappy", false),
             TakenBack::Note(wall) => all.take_back(&note_key(*wall), "note", false),
-            TakenBack::Feed(_) | TakenBack::Pain(_) => {}
+            TakenBack::Feed(started) => signs_taken_back(all, *started),
+            TakenBack::Pain(_) => {}
         }
+    }
+}
+
+/// Of a feed that was taken back: the signs of it, or, if it came before the first one that is left,
+/// those of that one, which now has the key of the first.
+fn signs_taken_back(all: &mut Observed<'_>, struck: At) {
+    let first = all.facts.feeds.first().map(|it| it.feed.started);
+    if let Some(first) = first {
+        all.take_back(&signs_key(first.max(struck)), "signs", false);
     }
 }

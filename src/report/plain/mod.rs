@@ -8,7 +8,7 @@ mod told;
 
 use super::printed::Printed;
 use super::{Facts, phrase};
-use crate::record::{Sign, SignState, WallTime};
+use crate::record::{SignState, WallTime};
 use crate::words::{Arg, Words};
 use laid::Part;
 
@@ -115,6 +115,7 @@ impl Page<'_> {
         }
     }
 
+    /// The signs of each feed; a lone feed needs no naming.
     fn signs(&mut self) {
         let (facts, words) = (self.facts, self.words);
         let heading = words.say("report-signs");
@@ -125,14 +126,21 @@ impl Page<'_> {
             ("report-signs-seen", Some(SignState::Seen)),
             ("report-signs-unlooked", None),
         ];
-        for (id, state) in groups {
-            let signs: Vec<String> = Sign::ALL
-                .iter()
-                .filter(|sign| facts.sign(**sign).map(|now| now.state) == state)
-                .map(|sign| phrase::of(words, "sign", *sign))
-                .collect();
-            if !signs.is_empty() {
-                self.field(id, Some(signs.join("; ")));
+        let looks = facts.looks();
+        for (number, look) in (1_usize..).zip(&looks) {
+            if let Some(it) = look.feed.filter(|_| 1 < looks.len()) {
+                let side = phrase::of(words, "side", it.feed.side);
+                let args = [("number", number.into()), ("side", side.into())];
+                self.say("report-feed", &args);
+            }
+            for (id, state) in groups {
+                let signs: Vec<String> = look
+                    .all_in(state)
+                    .map(|sign| phrase::of(words, "sign", sign))
+                    .collect();
+                if !signs.is_empty() {
+                    self.field(id, Some(signs.join("; ")));
+                }
             }
         }
     }

@@ -7,6 +7,7 @@ use feedside::app::bedside::SILENT_ASK_MS;
 use feedside::app::clock::Clock;
 use feedside::app::event::Event;
 use feedside::app::route::Route;
+use feedside::app::shell::Shell;
 use feedside::desk::{Desk, Kept, Said, read};
 use feedside::handover::TabletKey;
 use feedside::record::{Label, What};
@@ -177,6 +178,9 @@ fn after_feed(hand: &Hand<'_>) {
         &hand.say("looking-back-baby"),
         &hand.say("baby-state-content"),
     );
+    hand.touch(&format!("{} 3", hand.say("looking-back-pain-after")));
+    let after = |shell: &Shell| shell.open().unwrap().folded.feeds[0].pains_after.len();
+    assert_eq!(after(&hand.tablet.shell.borrow()), 1);
     hand.touch(&hand.say("looking-back-to-plan"));
     assert_eq!(hand.route(), Route::Plan);
     hand.write(&hand.say("plan-own-words"), "Chin in first.");

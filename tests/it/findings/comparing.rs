@@ -139,6 +139,70 @@ fn only_signs_that_stand_otherwise_are_told() {
 }
 
 #[test]
+fn an_attachment_tried_anew_is_compared_with_the_one_before() {
+    let set = |sign, state| What::SignChanged {
+        sign,
+        state: Some(state),
+    };
+    let more = [
+        (50_000, set(Sign::ChinIn, SignState::NotSeen)),
+        (60_000, set(Sign::Quiet, SignState::Seen)),
+        (100_100, What::BabyOff),
+        (100_200, What::BabyOn),
+        (120_000, set(Sign::ChinIn, SignState::Seen)),
+    ];
+    let feeds = feed(100_000, 200_000, 6, &more);
+    let sides = compare(&feeds, 0, 0, At::ms(200_000)).unwrap().sides;
+    let signs = sides.unwrap().signs;
+    let [chin] = signs.as_slice() else {
+        panic!("one sign stands otherwise");
+    };
+    assert_eq!(
+        (chin.sign, chin.before, chin.after),
+        (
+            Sign::ChinIn,
+            Some(SignState::NotSeen),
+            Some(SignState::Seen)
+        )
+    );
+}
+
+#[test]
+fn signs_at_the_other_breast_are_no_before() {
+    let set = |sign, state| What::SignChanged {
+        sign,
+        state: Some(state),
+    };
+    let start = |side| What::FeedStarted {
+        side,
+        hold: Hold::Cradle,
+    };
+    let mut visit = empty_visit();
+    for (at, what) in [
+        (0, start(Side::Left)),
+        (1_000, set(Sign::ChinIn, SignState::Seen)),
+        (10_000, start(Side::Right)),
+        (
+            20_000,
+            What::AdjustmentTried {
+                what: Adjustment::FreeHead,
+            },
+        ),
+        (30_000, set(Sign::ChinIn, SignState::Seen)),
+    ] {
+        add(&mut visit, at, what);
+    }
+    let feeds = fold(&visit.journal).feeds;
+    let sides = compare(&feeds, 1, 0, At::ms(60_000)).unwrap().sides;
+    let signs = sides.unwrap().signs;
+    assert_eq!(signs.len(), 1);
+    assert_eq!(
+        (signs[0].before, signs[0].after),
+        (None, Some(SignState::Seen))
+    );
+}
+
+#[test]
 fn the_next_adjustment_ends_the_comparison() {
     let next = What::AdjustmentTried {
         what: Adjustment::ChinFirst,

@@ -6,8 +6,8 @@ use feedside::record::WeighingMoment::Routine;
 use feedside::record::{
     At, BabyDanger, BreastBefore, BreastState, Coded, EndedBy, Feed, FeedEnd, Folded, Gestation,
     Grams, Hold, Jaundice, Label, LastDay, Millilitres, MotherDanger, NippleBefore, Pain, PainAt,
-    Pair, PairId, RiskNote, ScaleStep, Sex, Side, Sign, SignNow, SignState, StoolColour, Tap,
-    TapWhat, TenthsCelsius, WallTime, WayOfBirth, Weighing, WeighingMoment,
+    Pair, PairId, RiskNote, ScaleStep, Sex, Side, Sign, SignChange, SignNow, SignState,
+    StoolColour, Tap, TapWhat, TenthsCelsius, WallTime, WayOfBirth, Weighing, WeighingMoment,
 };
 use feedside::rhythm::{Summary, TotalsMs};
 
@@ -169,9 +169,14 @@ impl Scene {
         self.day(|day| day.temperature = Some(TenthsCelsius::new(tenths).unwrap()))
     }
 
+    /// A sign in the last feed, or before the first.
     pub fn sign(mut self, sign: Sign, state: SignState) -> Self {
         let at = At::START;
         self.visit.signs[sign.index()] = Some(SignNow { state, at });
+        if let Some(feed) = self.visit.feeds.last_mut() {
+            let state = Some(state);
+            feed.signs.push(SignChange { at, sign, state });
+        }
         self
     }
 
@@ -197,6 +202,21 @@ impl Scene {
     /// (quick, flow, flutter, rest) and its swallows.
     pub fn feed(mut self, seconds: [u64; 4], swallows: u32) -> Self {
         let end = At::ms(600_000);
+        let first = self.visit.feeds.is_empty();
+        let told = self.visit.signs.iter().zip(Sign::ALL);
+        let told: Vec<SignChange> = told
+            .filter_map(|(now, sign)| {
+                let now = (*now)?;
+                Some(SignChange {
+                    at: now.at,
+                    sign: *sign,
+                    state: Some(now.state),
+                })
+            })
+            .collect();
+        if !first {
+            self.visit.signs = Default::default();
+        }
         self.visit.feeds.push(Feed {
             started: At::START,
             side: Side::Left,
@@ -217,7 +237,7 @@ impl Scene {
             ],
             pains: Vec::new(),
             pains_after: Vec::new(),
-            signs: Vec::new(),
+            signs: if first { told } else { Vec::new() },
             adjustments: Vec::new(),
             unresolved_touches: 0,
             boundaries: Vec::new(),

@@ -174,7 +174,75 @@ fn a_sign_is_its_last_state_and_can_go_back_to_not_looked_yet() {
     assert_eq!((close.state, close.at.as_ms()), (SignState::Unclear, 4000));
     assert_eq!(folded.sign(Sign::ChinIn), None);
     assert_eq!(folded.sign(Sign::Quiet), None);
-    assert_eq!(folded.feeds[0].signs.len(), 3);
+    // What was told before the first feed is of it.
+    assert_eq!(folded.feeds[0].signs.len(), 4);
+    assert_eq!(folded.feeds[0].sign(Sign::Close), Some(close));
+}
+
+#[test]
+fn with_each_feed_every_sign_is_not_looked_yet_again() {
+    let other = What::FeedStarted {
+        side: Side::Right,
+        hold: Hold::Underarm,
+    };
+    let folded = folded(vec![
+        feed_started(),
+        sign(Sign::ChinIn, SignState::NotSeen),
+        sign(Sign::Close, SignState::Seen),
+        other,
+        sign(Sign::Close, SignState::Unclear),
+        What::FeedEnded { by: EndedBy::Baby },
+        // Said late, and of the feed that ended.
+        sign(Sign::Quiet, SignState::Seen),
+    ]);
+    let state = |feed: usize, sign| folded.feeds[feed].sign(sign).map(|now| now.state);
+    assert_eq!(state(0, Sign::ChinIn), Some(SignState::NotSeen));
+    assert_eq!(state(0, Sign::Quiet), None);
+    assert_eq!(state(1, Sign::ChinIn), None);
+    assert_eq!(state(1, Sign::Quiet), Some(SignState::Seen));
+    for it in Sign::ALL {
+        assert_eq!(folded.sign(*it), folded.feeds[1].sign(*it));
+    }
+    assert_eq!(
+        folded.sign_in_each(Sign::Close),
+        [Some(SignState::Seen), Some(SignState::Unclear)]
+    );
+    assert_eq!(folded.sign_at_worst(Sign::Close), Some(SignState::Unclear));
+    assert_eq!(folded.sign_at_worst(Sign::ChinIn), Some(SignState::NotSeen));
+    assert_eq!(folded.sign_at_worst(Sign::NoseClear), None);
+}
+
+#[test]
+fn signs_told_before_any_feed_are_never_lost() {
+    let told = vec![
+        sign(Sign::NoseToNipple, SignState::Seen),
+        sign(Sign::Close, SignState::NotSeen),
+    ];
+    let unfed = folded(told.clone());
+    assert_eq!(unfed.sign_in_each(Sign::Close), [Some(SignState::NotSeen)]);
+    // A start at the wrong breast that is taken back: the next start is the first.
+    let mut again = told;
+    again.extend([feed_started(), struck(3), feed_started()]);
+    let again = folded(again);
+    assert_eq!(again.feeds.len(), 1);
+    for it in [Sign::NoseToNipple, Sign::Close] {
+        assert_eq!(again.feeds[0].sign(it), unfed.sign(it));
+        assert!(again.feeds[0].sign(it).is_some());
+    }
+}
+
+/// A look stays a look: its time tells which latch it is of. Seven touches for every time that the
+/// baby goes on would not be made.
+#[test]
+fn signs_stay_with_their_time_when_the_baby_goes_on_again() {
+    let folded = folded(vec![
+        feed_started(),
+        sign(Sign::ChinIn, SignState::NotSeen),
+        What::BabyOff,
+        What::BabyOn,
+    ]);
+    let chin = folded.sign(Sign::ChinIn).unwrap();
+    assert_eq!((chin.state, chin.at.as_ms()), (SignState::NotSeen, 2000));
 }
 
 #[test]

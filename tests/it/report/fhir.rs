@@ -5,15 +5,17 @@
 
 use std::collections::HashSet;
 
-use feedside::record::Label;
+use feedside::record::{Label, Visit, VisitId, What};
 use feedside::report::codes::Codes;
 use feedside::report::fhir::{bundle, document};
 use feedside::report::{Facts, Handover};
 use feedside::words::{Lang, Words};
 use serde_json::Value;
+use uuid::Uuid;
 
 use crate::support::{
-    bare_visit, empty_visit, facts_of, pain_after_visit, sample_amendment, sample_facts,
+    add, bare_visit, both_breasts_visit, empty_visit, facts_of, pain_after_visit, sample_amendment,
+    sample_facts,
 };
 
 fn handed() -> Facts {
@@ -605,4 +607,45 @@ fn words_that_were_left_out_are_told_in_the_bundle() {
     let bundle = bundle(&handed().with_unknown(unknown));
     let doubt = observations(&bundle, "unknown-words")[0];
     assert_eq!(doubt["valueString"], "phase dozing");
+}
+
+#[test]
+fn at_both_breasts_each_feed_has_its_panel_of_signs() {
+    let mut visit = both_breasts_visit();
+    let panels = |visit: &Visit| -> Vec<(Value, Value, Value)> {
+        let bundle = feedside::report::fhir::bundle(&facts_of(visit));
+        let signs = observations(&bundle, "signs").into_iter();
+        signs
+            .map(|it| {
+                let chin = component_or_null(it, "sign-chin-in");
+                (it["identifier"].clone(), it["status"].clone(), chin)
+            })
+            .collect()
+    };
+    let by = Label::new("kb").unwrap();
+    add(&mut visit, 800_000, What::Signed { by: by.clone() });
+    let before = panels(&visit);
+    assert_eq!(before.len(), 2);
+    assert!(has_code(&before[0].2, "state-not-seen"));
+    assert!(has_code(&before[1].2, "state-seen"));
+    assert_ne!(before[0].0, before[1].0);
+    // The first feed is taken back: the other one is the first, and what was sent of it as the
+    // second was wrong.
+    let id = VisitId::of(Uuid::from_u128(0x0a0b_0c0d_0e0f_4001_8002_0304_0506_0709));
+    let mut visit = visit.amendment(id, by.clone()).unwrap();
+    add(&mut visit, 810_000, What::Struck { entry: 1 });
+    add(&mut visit, 820_000, What::Signed { by });
+    let after = panels(&visit);
+    assert_eq!(after.len(), 2);
+    assert_eq!(after[0].0, before[0].0);
+    assert!(has_code(&after[0].2, "state-seen"));
+    assert_eq!(after[1].0, before[1].0);
+    assert_eq!(after[1].1, "entered-in-error");
+}
+
+fn component_or_null(observation: &Value, code: &str) -> Value {
+    match observation.get("component") {
+        Some(_) => component(observation, code)["valueCodeableConcept"].clone(),
+        None => Value::Null,
+    }
 }

@@ -6,7 +6,7 @@ use feedside::report::note::{MOST, text};
 use feedside::words::{Lang, Words};
 use proptest::prelude::*;
 
-use crate::support::{bare_visit, facts_of, sample_facts};
+use crate::support::{bare_visit, both_breasts_visit, facts_of, sample_facts};
 
 fn many_findings(count: usize) -> feedside::report::Facts {
     let mut facts = sample_facts();
@@ -38,6 +38,14 @@ fn a_visit_without_anything_says_what_was_not_looked_at() {
         "Keine Regel verlangte etwas. Zeichen fuer Haltung und Anlegen nicht angesehen. \
          Schmerz nicht erfragt. Beschreibt, stellt keine Diagnose. Besuch abcdef01"
     );
+}
+
+#[test]
+fn where_breasts_differ_each_has_its_signs() {
+    let note = text(&facts_of(&both_breasts_visit()), &Words::new(Lang::En));
+    let first = "Feed 1: Signs not seen: Chin in. 9 signs not looked at.";
+    let second = "Feed 2: Signs unclear: Close. 10 signs not looked at.";
+    assert!(note.contains(&format!("{first} {second}")), "{note}");
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use feedside::report::plain::text;
 use feedside::words::{Lang, Words};
 
-use crate::support::{bare_visit, facts_of, sample_amendment, sample_facts};
+use crate::support::{bare_visit, both_breasts_visit, facts_of, sample_amendment, sample_facts};
 
 /// Where the lines that hold these stand, in the order given.
 fn in_order(page: &str, parts: &[&str]) {
@@ -36,6 +36,27 @@ fn what_needs_a_doctor_now_comes_first_and_the_caution_last() {
         ],
     );
     assert!(page.ends_with("decide.\n"));
+}
+
+#[test]
+fn at_both_breasts_each_feed_has_its_signs() {
+    let page = text(&facts_of(&both_breasts_visit()), &Words::new(Lang::En));
+    let signs = page.find("Signs of position and attachment").unwrap();
+    in_order(
+        &page[signs..],
+        &[
+            "Feed 1, Left",
+            "Not seen: Chin in",
+            "Seen: Close; Mouth wide",
+            "Feed 2, Right",
+            "Unclear: Close",
+            "Seen: Chin in",
+            "Not looked at: ",
+        ],
+    );
+    // A lone feed needs no naming.
+    let lone = text(&sample_facts(), &Words::new(Lang::En));
+    assert_eq!(lone.matches("Feed 1, Left").count(), 1);
 }
 
 #[test]

@@ -1,12 +1,14 @@
 //! The mother's sheet.
 
 use feedside::findings::{CallWhom, Finding, Level};
-use feedside::record::{Language, NippleAfter, PlanItem, SignState, Text};
+use feedside::record::{
+    EndedBy, Hold, Language, NippleAfter, Pain, PlanItem, Side, SignState, Text, What,
+};
 use feedside::report::printed::Block;
 use feedside::report::sheet::{lang_of, page};
 use feedside::words::{Lang, Words};
 
-use crate::support::{bare_visit, facts_of, sample_facts, sample_pair};
+use crate::support::{add, bare_visit, both_breasts_visit, facts_of, sample_facts, sample_pair};
 
 fn text(facts: &feedside::report::Facts, lang: Lang) -> String {
     page(facts, &Words::new(lang)).plain()
@@ -114,11 +116,41 @@ fn nothing_is_praised_that_was_not_seen() {
     assert!(sample.contains("Your milk came"));
     assert!(sample.contains("felt soft after the feed"));
     facts.feeds[0].feed.nipple_after = Some(NippleAfter::Rounded);
-    for sign in facts.signs.iter_mut().flatten() {
-        sign.state = SignState::Seen;
+    for sign in &mut facts.feeds[0].feed.signs {
+        sign.state = Some(SignState::Seen);
     }
     let good = all(&facts);
     assert!(good.contains("with a wide mouth.") && good.contains("chin was close"));
+}
+
+#[test]
+fn what_one_breast_lacked_is_not_praised_for_the_other() {
+    let sheet = bare(&text(&facts_of(&both_breasts_visit()), Lang::En));
+    // The mouth was seen at one breast and not looked at at the other.
+    assert!(sheet.contains("with a wide mouth."));
+    assert!(!sheet.contains("chin was close"));
+}
+
+#[test]
+fn pain_after_the_feed_is_no_good_end() {
+    let visit = |after| {
+        let mut visit = both_breasts_visit();
+        let pain = |score, feed| What::Pain {
+            score: Pain::score(score).unwrap(),
+            feed,
+        };
+        let start = What::FeedStarted {
+            side: Side::Left,
+            hold: Hold::Cradle,
+        };
+        add(&mut visit, 710_000, start);
+        add(&mut visit, 750_000, pain(1, None));
+        add(&mut visit, 800_000, What::FeedEnded { by: EndedBy::Baby });
+        add(&mut visit, 810_000, pain(after, None));
+        bare(&text(&facts_of(&visit), Lang::En))
+    };
+    assert!(visit(2).contains("little or no pain"));
+    assert!(!visit(3).contains("little or no pain"));
 }
 
 #[test]

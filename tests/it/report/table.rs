@@ -3,7 +3,7 @@
 use feedside::record::Label;
 use feedside::report::csv::{HEADER, write};
 
-use crate::support::{bare_visit, facts_of, sample_facts};
+use crate::support::{bare_visit, both_breasts_visit, facts_of, sample_facts};
 
 /// Reads RFC 4180 back: rows of cells.
 fn read(text: &str) -> Vec<Vec<String>> {
@@ -119,4 +119,22 @@ fn a_feed_without_first_flow_says_none_seen() {
     let mut facts = sample_facts();
     facts.feeds[0].rhythm.as_mut().unwrap().first_flow = None;
     assert!(write(&facts).contains("feed 1,,first_flow,none_seen,ms,,,rhythm-1"));
+}
+
+#[test]
+fn at_both_breasts_each_feed_has_its_section_of_signs() {
+    let rows = read(&write(&facts_of(&both_breasts_visit())));
+    let state = |section: &str, name: &str| {
+        let of = |row: &&Vec<String>| row[0] == section && row[2] == name;
+        rows.iter().find(of).map(|row| row[3].clone())
+    };
+    for (section, name, expected) in [
+        ("sign feed 1", "chin_in", "not_seen"),
+        ("sign feed 2", "chin_in", "seen"),
+        ("sign feed 1", "mouth_wide", "seen"),
+        ("sign feed 2", "mouth_wide", "not_looked"),
+    ] {
+        assert_eq!(state(section, name).as_deref(), Some(expected));
+    }
+    assert_eq!(state("sign", "chin_in"), None);
 }

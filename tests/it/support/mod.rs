@@ -219,6 +219,28 @@ pub fn sample_visit() -> Visit {
     visit
 }
 
+/// A visit at both breasts: at the left the chin was not in, at the right it was seen.
+pub fn both_breasts_visit() -> Visit {
+    let mut visit = empty_visit();
+    let start = |side| What::FeedStarted {
+        side,
+        hold: Hold::Cradle,
+    };
+    let sign = |sign, state| What::SignChanged {
+        sign,
+        state: Some(state),
+    };
+    add(&mut visit, 100_000, start(Side::Left));
+    add(&mut visit, 110_000, sign(Sign::ChinIn, SignState::NotSeen));
+    add(&mut visit, 120_000, sign(Sign::MouthWide, SignState::Seen));
+    add(&mut visit, 130_000, sign(Sign::Close, SignState::Seen));
+    add(&mut visit, 400_000, start(Side::Right));
+    add(&mut visit, 410_000, sign(Sign::ChinIn, SignState::Seen));
+    add(&mut visit, 420_000, sign(Sign::Close, SignState::Unclear));
+    add(&mut visit, 700_000, What::FeedEnded { by: EndedBy::Baby });
+    visit
+}
+
 /// A visit with one feed in which pain was told only after it.
 pub fn pain_after_visit() -> Visit {
     let mut visit = empty_visit();

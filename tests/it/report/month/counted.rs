@@ -52,6 +52,18 @@ fn a_pair_that_was_visited_twice_is_one_pair() {
 }
 
 #[test]
+fn a_visit_has_a_sign_not_seen_if_any_feed_left_it_so() {
+    let mut visit = crate::support::both_breasts_visit();
+    visit.began = now();
+    let month = month(&[visit]);
+    let of = |sign: Sign| month.not_seen[sign.index()];
+    assert_eq!(of(Sign::ChinIn), share(1, 1));
+    assert_eq!(of(Sign::MouthWide), share(0, 1));
+    // Unclear at one breast is no look that counts.
+    assert_eq!(of(Sign::Close), share(0, 0));
+}
+
+#[test]
 fn a_finding_counts_out_of_the_visits_that_were_judged() {
     let visit = visit(1);
     let reviews = [Some(true), Some(false), None, Some(false), None];
