@@ -2,7 +2,9 @@
 //! then that goes (about 20 seconds, common practice).
 
 use super::rule::Verdict;
-use super::scene::{FIRST_SECONDS_MS, Scene, held_if, lacks, late_pains, scored_pains};
+use super::scene::{
+    FIRST_SECONDS_MS, Latch, Scene, held_if, lacks, latches, late_pains, scored_pains,
+};
 use super::{CallWhom, Level, Limit, Missing, Rule, Unit};
 use crate::record::{Adjustment, Feed, PlanWhat};
 
@@ -24,6 +26,25 @@ pub(super) const RULES: &[Rule] = &[
             PlanWhat::WatchNextFeed,
         ])
         .calls(CallWhom::FeedingTeam),
+    Rule::new(
+        "pain-severe-latching",
+        Level::ActToday,
+        "common-practice",
+        severe_latching,
+    )
+    .shows(&[
+        ("score", Unit::Score),
+        ("limit", Unit::Score),
+        ("count", Unit::Count),
+    ])
+    .tries(BETTER)
+    .plans(&[
+        PlanWhat::WorkOnAttachment,
+        PlanWhat::NippleCare,
+        PlanWhat::WatchNextFeed,
+    ])
+    .calls(CallWhom::FeedingTeam)
+    .changed("findings-3"),
     Rule::new(
         "pain-through-feed",
         Level::ActToday,
@@ -127,6 +148,77 @@ fn severe(scene: &Scene<'_>) -> Verdict {
         let score = top(pains).filter(|score| SEVERE_FROM <= *score)?;
         Some(vec![score, SEVERE_FROM])
     })
+}
+
+/// Severe pain in the first seconds of a latch.
+struct SevereStart {
+    /// The highest score in those seconds.
+    score: i64,
+    /// Whether the latch ended within those seconds, and no lower pain was told before.
+    cut_short: bool,
+    /// Whether it cannot be told what came of it: nothing was told after those seconds.
+    untold: bool,
+}
+
+fn severe_start(latch: &Latch) -> Option<SevereStart> {
+    let is_early = |since_on: u64| since_on <= FIRST_SECONDS_MS;
+    let is_severe = |score: i64| SEVERE_FROM <= score;
+    let early = latch
+        .scores
+        .iter()
+        .filter(|(since_on, _)| is_early(*since_on));
+    let score = early
+        .map(|(_, score)| *score)
+        .max()
+        .filter(|it| is_severe(*it))?;
+    let last_severe = latch
+        .scores
+        .iter()
+        .rposition(|(_, score)| is_severe(*score))?;
+    // That it hurts less once the baby is off is no easing of the latch.
+    let within = |since_on: u64| latch.lasted_ms.is_none_or(|lasted| since_on <= lasted);
+    let later = &latch.scores[last_severe + 1..];
+    let eased = later.iter().any(|(since_on, _)| within(*since_on));
+    let late = latch
+        .scores
+        .iter()
+        .any(|(since_on, _)| !is_early(*since_on));
+    Some(SevereStart {
+        score,
+        cut_short: !eased && latch.lasted_ms.is_some_and(is_early),
+        untold: !eased && !late,
+    })
+}
+
+/// Severe pain as the baby goes on, which the first seconds do not excuse: the latch ended within
+/// them, so that nobody knows whether it would have eased, or it came again at another latch of the
+/// feed. Common practice: some feel pain at first that goes; pain for which she takes the baby off, or
+/// that comes with each latch, is not that.
+fn severe_latching(scene: &Scene<'_>) -> Verdict {
+    let feeds = match feeds(scene) {
+        Ok(feeds) => feeds,
+        Err(verdict) => return verdict,
+    };
+    let starts = feeds.iter().map(|feed| -> Vec<SevereStart> {
+        latches(feed).iter().filter_map(severe_start).collect()
+    });
+    let starts: Vec<Vec<SevereStart>> = starts.collect();
+    let held = starts
+        .iter()
+        .filter(|feed| 1 < feed.len() || feed.iter().any(|it| it.cut_short))
+        .flatten();
+    let (mut highest, mut count) = (None, 0);
+    for start in held {
+        highest = highest.max(Some(start.score));
+        count += 1;
+    }
+    let was_told = |feed: &Feed| !scored_pains(feed).is_empty();
+    match highest {
+        Some(score) => held_if(true, &[score, SEVERE_FROM, count]),
+        None if starts.iter().flatten().any(|it| it.untold) => lacks(Missing::Pain),
+        None if !feeds.iter().all(was_told) => lacks(Missing::Pain),
+        None => Verdict::NotHeld,
+    }
 }
 
 fn through_feed(scene: &Scene<'_>) -> Verdict {

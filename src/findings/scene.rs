@@ -3,7 +3,7 @@
 use super::rule::Verdict;
 use super::{Limit, Missing, Policy};
 use crate::growth::{Age, Growth};
-use crate::record::{Feed, Folded, LastDay, Pair, StoolColour, TapWhat, WallTime};
+use crate::record::{At, Feed, Folded, LastDay, Pair, StoolColour, Tap, TapWhat, WallTime};
 use crate::rhythm::Summary;
 
 /// The first seconds of a feed, in which pain may be felt: about 20 (common practice).
@@ -64,6 +64,38 @@ impl Scene<'_> {
     }
 }
 
+/// What was told of pain in one latch: from the baby's going on to the next going on or the end.
+pub(super) struct Latch {
+    /// How long it lasted, in milliseconds; `None` while it does.
+    pub lasted_ms: Option<u64>,
+    /// Each score with the milliseconds since the baby went on. What is told once the baby has come
+    /// off is of the latch before.
+    pub scores: Vec<(u64, i64)>,
+}
+
+/// The latches of a feed, in order.
+pub(super) fn latches(feed: &Feed) -> Vec<Latch> {
+    let scored = scored_pains(feed);
+    let is_on = |tap: &Tap| tap.what == TapWhat::On;
+    let begun = feed.taps.iter().enumerate().filter(|(_, tap)| is_on(tap));
+    let latch = |(place, on): (usize, &Tap)| {
+        let after = &feed.taps[place + 1..];
+        let next = after.iter().find(|tap| is_on(tap)).map(|tap| tap.at);
+        let is_end = |tap: &&Tap| matches!(tap.what, TapWhat::Off | TapWhat::On | TapWhat::End);
+        let end = after.iter().find(is_end);
+        let is_of_it = |at: At| on.at <= at && next.is_none_or(|next| at < next);
+        Latch {
+            lasted_ms: end.map(|end| end.at.since_ms(on.at)),
+            scores: scored
+                .iter()
+                .filter(|(_, at, _)| is_of_it(At::ms(*at)))
+                .map(|(since_on, _, score)| (*since_on, *score))
+                .collect(),
+        }
+    };
+    begun.map(latch).collect()
+}
+
 /// Pain scores of a feed told later than the first seconds after the baby last went on, each with
 /// its time.
 pub(super) fn late_pains(feed: &Feed) -> Vec<(u64, i64)> {
@@ -77,7 +109,7 @@ pub(super) fn late_pains(feed: &Feed) -> Vec<(u64, i64)> {
 /// Pain scores of a feed: milliseconds since the baby last went on, time, score.
 pub(super) fn scored_pains(feed: &Feed) -> Vec<(u64, u64, i64)> {
     let on_before = |at| {
-        let on = |tap: &&crate::record::Tap| tap.what == TapWhat::On && tap.at <= at;
+        let on = |tap: &&Tap| tap.what == TapWhat::On && tap.at <= at;
         feed.taps
             .iter()
             .rfind(on)

@@ -215,6 +215,8 @@ finding-rhythm-flow-seen-reason = Er begann nach { $first } und dauerte { $flow 
 
 finding-pain-severe = Starker Schmerz
 finding-pain-severe-reason = { $score } nach den ersten Sekunden; ab { $limit } gilt er als stark.
+finding-pain-severe-latching = Starker Schmerz beim Anlegen
+finding-pain-severe-latching-reason = { $score } in den ersten Sekunden; ab { $limit } gilt er als stark. So oft beim Anlegen: { $count }. Das Kind kam ab, ehe er nachlassen konnte, oder er kam beim nächsten Anlegen wieder.
 finding-pain-through-feed = Schmerz während der ganzen Mahlzeit
 finding-pain-through-feed-reason = Bis { $score }, über { $seconds }. Schmerz, der bleibt, heißt: ändern oder Hilfe holen.
 finding-pain-at-end = Schmerz am Ende der Mahlzeit

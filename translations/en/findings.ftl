@@ -215,6 +215,8 @@ finding-rhythm-flow-seen-reason = It began after { $first } and lasted { $flow }
 
 finding-pain-severe = Severe pain
 finding-pain-severe-reason = { $score } after the first seconds; from { $limit } on it is severe.
+finding-pain-severe-latching = Severe pain as the baby goes on
+finding-pain-severe-latching-reason = { $score } in the first seconds; from { $limit } on it is severe. Times the baby went on so: { $count }. The baby came off before it could ease, or it came back with going on again.
 finding-pain-through-feed = Pain through the feed
 finding-pain-through-feed-reason = Up to { $score }, going on for { $seconds }. Pain that stays means adjust or get help.
 finding-pain-at-end = Pain at the end of the feed
