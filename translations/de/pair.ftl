@@ -54,8 +54,9 @@ pair-drawn = Gezeichnet
 pair-table = In Zahlen
 pair-no-chart = Ohne Geburtsgewicht gibt es keine Veränderung zu zeichnen. Die Zahlen stehen in der Tabelle.
 pair-chart-weights = Gewogen: Veränderung zum Geburtsgewicht nach Alter in Tagen. Hohl: bekleidet
-# { $way } die Art der Geburt.
-pair-chart-medians = Veröffentlichter Median der Abnahme, { $way } (Flaherman 2015)
+# Die Quelle kennt nur diese beiden Geburtswege.
+pair-chart-medians-vaginal = Veröffentlichter Median der Abnahme nach vaginaler Geburt (Flaherman 2015)
+pair-chart-medians-caesarean = Veröffentlichter Median der Abnahme nach Kaiserschnitt (Flaherman 2015)
 pair-chart-line = −2,5 SDS der Gewichtsänderung (van Dommelen 2007): darunter ärztlich ansehen
 pair-chart-least = Mindestens erwartet in diesem Alter (britische Checklisten)
 pair-chart-day =
@@ -66,7 +67,8 @@ pair-chart-day =
 # { $wet }, { $dirty }, { $feeds } Zahlen, oder ein Strich, wo nicht gefragt wurde.
 pair-day = { $wet } nass, { $dirty } voll, { $feeds } Mahlzeiten
 pair-median = Veröffentlichter Median der Abnahme
-pair-median-at = mit { $hours } h
+pair-median-at-vaginal = nach vaginaler Geburt, im Alter von { $hours } h
+pair-median-at-caesarean = nach Kaiserschnitt, im Alter von { $hours } h
 pair-line =
     { $day ->
         [one] −2,5-SDS-Linie mit { $day } Tag

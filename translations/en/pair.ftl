@@ -55,8 +55,9 @@ pair-drawn = Drawn
 pair-table = In numbers
 pair-no-chart = Without a birth weight there is no change to draw. The numbers are in the table.
 pair-chart-weights = Weighed: change from birth weight by day of age. Hollow: in clothes
-# { $way } the way of birth.
-pair-chart-medians = Published median loss, { $way } (Flaherman 2015)
+# The source knows these two ways of birth and no further ones.
+pair-chart-medians-vaginal = Published median loss, vaginal birth (Flaherman 2015)
+pair-chart-medians-caesarean = Published median loss, caesarean birth (Flaherman 2015)
 pair-chart-line = −2.5 SDS of weight change (van Dommelen 2007): below it, have a doctor look
 pair-chart-least = Least expected at that age (UK checklists)
 pair-chart-day =
@@ -67,7 +68,8 @@ pair-chart-day =
 # { $wet }, { $dirty }, { $feeds } counts, or a dash where it was not asked.
 pair-day = { $wet } wet, { $dirty } dirty, { $feeds } feeds
 pair-median = Published median loss
-pair-median-at = at { $hours } h
+pair-median-at-vaginal = vaginal birth, at { $hours } h
+pair-median-at-caesarean = caesarean birth, at { $hours } h
 pair-line =
     { $day ->
         [one] −2.5 SDS line at { $day } day

@@ -34,6 +34,9 @@ pub struct WeightChart {
     pub weights: Vec<Weighed>,
     /// Published medians for the way of birth.
     pub medians: Vec<Place>,
+    /// Which of the two published curves they are of: after a caesarean, or else after vaginal
+    /// birth, with instruments or without.
+    pub medians_caesarean: Option<bool>,
     /// The -2.5 SDS line, from left to right.
     pub line: Vec<Place>,
     /// Lines across, each with its change in tenths of a per cent; zero is the birth weight.
@@ -90,8 +93,9 @@ pub fn weight_chart(
             Some(place(day * DAY_MS, -tenths))
         })
         .collect();
-    let medians = pair.way_of_birth.map_or_else(Vec::new, |way| {
-        let of_way = |it: &&MedianLoss| it.caesarean == (way == WayOfBirth::Caesarean);
+    let medians_caesarean = pair.way_of_birth.map(|way| way == WayOfBirth::Caesarean);
+    let medians = medians_caesarean.map_or_else(Vec::new, |caesarean| {
+        let of_way = |it: &&MedianLoss| it.caesarean == caesarean;
         MEDIAN_LOSSES
             .iter()
             .filter(of_way)
@@ -110,6 +114,7 @@ pub fn weight_chart(
             })
             .collect(),
         medians,
+        medians_caesarean,
         line,
         across: (first..=high.div_euclid(STEP_TENTHS))
             .map(|step| (y(step * STEP_TENTHS), step * STEP_TENTHS))

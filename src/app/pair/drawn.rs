@@ -8,46 +8,19 @@ use crate::growth;
 use crate::record::{WallTime, Weighing};
 use crate::words::Words;
 
-use super::chart::{Bar, Place, Weighed, commands, nappies, weight_chart};
+use super::chart::{Bar, Place, commands, nappies, weight_chart};
+use super::labels::{LABEL, MARK, Size, labels};
 use super::render::fact;
 
-fn dot(place: Place, label: String, hollow: bool) -> ui::ChartDot {
+/// Text in the drawings grows no further than this.
+const GROWN_MOST: f32 = 1.4;
+
+fn dot(place: Place, hollow: bool) -> ui::ChartDot {
     ui::ChartDot {
         x: place.x,
         y: place.y,
-        label: label.into(),
-        label_left: TURN_SHARE < place.x,
         hollow,
     }
-}
-
-/// How wide a weight's label is with text of usual size, as a share of the drawing.
-const LABEL_SHARE: f32 = 0.18;
-/// Text in the drawings grows no further than this.
-const GROWN_MOST: f32 = 1.4;
-/// Past this share of the width a label stands left of its weight.
-const TURN_SHARE: f32 = 0.8;
-
-/// Which of these weights have room for a label; the latest first.
-fn labelled(weights: &[Weighed], text_percent: u16) -> Vec<bool> {
-    let wide = LABEL_SHARE * (f32::from(text_percent) / 100.0).min(GROWN_MOST);
-    let mut taken: Vec<(f32, f32)> = Vec::new();
-    let free = weights.iter().rev().map(|it| {
-        let x = it.place.x;
-        let (from, to) = if TURN_SHARE < x {
-            (x - wide, x)
-        } else {
-            (x, x + wide)
-        };
-        let free = taken.iter().all(|other| to < other.0 || other.1 < from);
-        if free {
-            taken.push((from, to));
-        }
-        free
-    });
-    let mut free: Vec<bool> = free.collect();
-    free.reverse();
-    free
 }
 
 pub(super) fn charts(
@@ -61,23 +34,30 @@ pub(super) fn charts(
     screen.set_has_chart(chart.is_some());
     let percent = |tenths: i64, decimals| words.signed_percent(say::tenths(tenths), decimals);
     if let Some(chart) = chart {
-        let free = labelled(&chart.weights, around.preferences.text_percent);
-        screen.set_chart_weights(list(chart.weights.iter().zip(free).map(|(it, free)| {
-            let label = if free {
-                percent(it.change_tenths, 1)
-            } else {
-                String::new()
-            };
-            dot(it.place, label, it.clothed)
-        })));
         // From birth, where the change is zero.
         let zero = chart.across.iter().find(|it| it.1 == 0).map(|it| it.0);
         let mut track: Vec<Place> = zero.map(|y| Place { x: 0.0, y }).into_iter().collect();
         track.extend(chart.weights.iter().map(|it| it.place));
+        let weights = chart.weights.iter();
+        screen.set_chart_weights(list(weights.map(|it| dot(it.place, it.clothed))));
+        let grown = (f32::from(around.preferences.text_percent) / 100.0).min(GROWN_MOST);
+        let size = Size {
+            wide: LABEL.wide * grown,
+            high: LABEL.high * grown,
+        };
+        let middles = labels(&chart, &track, size, MARK);
+        let labelled = chart.weights.iter().zip(middles);
+        screen.set_chart_labels(list(labelled.filter_map(|(it, middle)| {
+            middle.map(|middle| ui::ChartLabel {
+                x: middle.x,
+                y: middle.y,
+                text: percent(it.change_tenths, 1).into(),
+            })
+        })));
         screen.set_chart_track(commands(&track).into());
         screen.set_chart_line(commands(&chart.line).into());
         let medians = chart.medians.iter();
-        screen.set_chart_medians(list(medians.map(|it| dot(*it, String::new(), false))));
+        screen.set_chart_medians(list(medians.map(|it| dot(*it, false))));
         screen.set_chart_across(list(chart.across.iter().map(|(at, tenths)| {
             ui::ChartTick {
                 at: *at,
@@ -90,11 +70,11 @@ pub(super) fn charts(
             label: day.to_string().into(),
             strong: false,
         })));
-        let way = story.pair.way_of_birth.map_or_else(String::new, |way| {
-            let way = say::stored(words, "birth", way);
-            words.say_with("pair-chart-medians", &[("way", way.into())])
-        });
-        screen.set_chart_median_words(way.into());
+        let curve = chart
+            .medians_caesarean
+            .map(|it| curve("pair-chart-medians", it));
+        let curve = curve.map_or_else(String::new, |id| words.say(&id));
+        screen.set_chart_median_words(curve.into());
     }
     for (wet, id) in [(true, "before-wet"), (false, "before-dirty")] {
         let bars = nappies(story, wet);
@@ -108,6 +88,13 @@ pub(super) fn charts(
             screen.set_dirty_words(heading);
         }
     }
+}
+
+/// The message that names the published curve: the source tells vaginal birth and caesarean apart
+/// and nothing further.
+fn curve(id: &str, caesarean: bool) -> String {
+    let way = if caesarean { "caesarean" } else { "vaginal" };
+    format!("{id}-{way}")
 }
 
 fn bar(it: &Bar, words: &Words) -> ui::ChartBar {
@@ -135,7 +122,7 @@ pub(super) fn figures(growth: &growth::Growth, words: &Words) -> Vec<ui::FactRow
         rows.push(fact(
             words.say("pair-median"),
             percent(median.tenths),
-            words.say_with("pair-median-at", &hours),
+            words.say_with(&curve("pair-median-at", median.caesarean), &hours),
         ));
     }
     if let Some(line) = growth.line {

@@ -6,6 +6,7 @@ mod effect;
 mod event;
 mod form;
 mod form_render;
+pub mod labels;
 mod model;
 mod render;
 mod update;

@@ -4,6 +4,7 @@
 mod bedside;
 mod before;
 mod by_label;
+mod chart_labels;
 mod contrast;
 pub(crate) mod cut;
 mod eyes;
