@@ -285,7 +285,7 @@ fn after_feed(window: &ui::AppWindow, hear: &Hear) {
     let it = ui::PlanAdapter::get(window);
     on!(hear, it.on_back() => Event::Plan(plan::Event::BackWanted));
     on!(hear, it.on_choose(index) => Event::Plan(plan::Event::Chose(place(index))));
-    on!(hear, it.on_choose_call(line) => Event::Plan(plan::Event::CallChosen(line.into())));
+    on!(hear, it.on_choose_call(index) => Event::Plan(plan::Event::CallChosen(place(index))));
     on!(hear, it.on_weigh() => Event::Plan(plan::Event::WeighWanted));
     on!(hear, it.on_show_sheet(shown) => Event::Plan(plan::Event::SheetWanted(shown)));
     on!(hear, it.on_choose_next_look(index) => Event::Plan(plan::Event::NextLookChosen(place(index))));

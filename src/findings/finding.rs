@@ -62,6 +62,19 @@ words!(
     }
 );
 
+impl CallWhom {
+    /// What is agreed where they are to be called if it gets worse; nothing for nobody.
+    pub const fn agreed(self) -> Option<PlanWhat> {
+        match self {
+            Self::BabyDoctor => Some(PlanWhat::CallBabyDoctor),
+            Self::MotherDoctor => Some(PlanWhat::CallMotherDoctor),
+            Self::MidwifeInCharge => Some(PlanWhat::CallMidwifeInCharge),
+            Self::FeedingTeam => Some(PlanWhat::CallFeedingTeam),
+            Self::Nobody => None,
+        }
+    }
+}
+
 /// A number that a rule used: its name (part of the message id), value and unit.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Number {

@@ -4,7 +4,7 @@
 
 use uuid::Uuid;
 
-use crate::findings::Judged;
+use crate::findings::{CallWhom, Judged};
 use crate::growth::Growth;
 use crate::record::{
     Acknowledged, At, BreastBefore, Feed, Folded, Label, LastDay, Nappy, Pair, PlanItem,
@@ -294,6 +294,14 @@ impl Facts {
     pub fn occasion(&self) -> Uuid {
         let name = format!("visit begun at {}", self.began.utc_ms());
         Uuid::new_v5(&self.pair.id.uuid(), name.as_bytes())
+    }
+
+    /// The ward's own number for whom to call, where it was agreed to call them.
+    pub fn number_of(&self, whom: CallWhom) -> Option<&str> {
+        let agreed = whom.agreed()?;
+        let mut items = self.plan.iter().rev();
+        let item = items.find(|it| it.call() == Some(agreed) && it.words.is_some())?;
+        item.words.as_ref().map(Text::as_str)
     }
 
     /// A figure of weight or output by its name.

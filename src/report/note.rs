@@ -281,7 +281,7 @@ fn plan(facts: &Facts, words: &Words) -> Vec<String> {
     let own = facts
         .plan
         .iter()
-        .filter(|item| item.words.is_some())
+        .filter(|item| item.own_words().is_some())
         .count();
     if 0 < own {
         parts.push(words.say_with("note-own-words", &[("count", own.into())]));

@@ -1,7 +1,7 @@
 //! Coded words, findings and numbers as phrases of a language. Every message id that is put
 //! together from a stored word is put together here.
 
-use crate::findings::{Finding, Number, Unit};
+use crate::findings::{CallWhom, Finding, Number, Unit};
 use crate::record::{Coded, StoredWord};
 use crate::words::{Arg, Words};
 
@@ -23,6 +23,38 @@ pub fn of<T: StoredWord>(words: &Words, thing: &str, value: T) -> String {
 /// The phrase of a stored word that may be of another version.
 pub fn coded<T: StoredWord>(words: &Words, thing: &str, value: &Coded<T>) -> String {
     word(words, thing, value.word())
+}
+
+/// Words with the ward's own number for them, where it has one, as "Feeding team (bleep 101)".
+pub fn with_number(words: &Words, what: String, number: Option<&str>) -> String {
+    match number {
+        Some(number) => {
+            let args = [("what", what.into()), ("number", number.into())];
+            words.say_with("call-with-number", &args)
+        }
+        None => what,
+    }
+}
+
+/// What is usually tried for a finding, as a line; nothing where nothing is.
+pub fn tries(words: &Words, finding: &Finding) -> Option<String> {
+    let tries = finding
+        .tries
+        .iter()
+        .map(|it| coded(words, "adjustment", it));
+    let tries: Vec<String> = tries.collect();
+    (!tries.is_empty()).then(|| {
+        let tries = tries.join("; ").into();
+        words.say_with("report-tries", &[("tries", tries)])
+    })
+}
+
+/// Whom to call for a finding, as a line, with the ward's own number where it has one.
+pub fn call(words: &Words, finding: &Finding, number: Option<&str>) -> Option<String> {
+    (finding.call != CallWhom::Nobody).then(|| {
+        let whom = with_number(words, of(words, "call", finding.call), number);
+        words.say_with("report-call", &[("whom", whom.into())])
+    })
 }
 
 /// The line of a rule, whether it held or not.

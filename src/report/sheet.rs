@@ -152,7 +152,8 @@ impl Sheet<'_> {
         well
     }
 
-    /// What was agreed, each kind once; own words as they were written.
+    /// What was agreed, each kind once; own words as they were written. The ward's number for a call
+    /// is for those who work there.
     fn tries(&self) -> Vec<String> {
         let mut tries: Vec<String> = Vec::new();
         for item in &self.facts.plan {
@@ -161,8 +162,7 @@ impl Sheet<'_> {
                 .as_ref()
                 .map(|what| phrase::coded(self.words, "sheet-plan", what));
             let own = item
-                .words
-                .as_ref()
+                .own_words()
                 .map(|own| format!("\u{2068}{}\u{2069}", own.as_str().replace('\n', " ")));
             for line in what.into_iter().chain(own) {
                 if !tries.contains(&line) {

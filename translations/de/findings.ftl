@@ -70,7 +70,7 @@ finding-mother-sepsis = Mutter: verwirrt, marmoriert oder ohne Urin
 finding-mother-sepsis-reason = Das kann eine Sepsis sein.
 finding-mother-breast = Mutter: sich ausbreitende heiße Rötung der Brust oder ein Knoten, der ein Abszess sein kann
 finding-mother-breast-reason = Das braucht ärztliche Behandlung.
-finding-mother-mind = Mutter: Gedanken, sich oder dem Kind etwas anzutun, oder fremde Überzeugungen
+finding-mother-mind = Mutter: Gedanken, sich oder dem Kind etwas anzutun, oder wahnhafte Vorstellungen
 finding-mother-mind-reason = Nicht allein lassen; sie braucht sofort Hilfe.
 finding-mother-danger-other = Mutter: ein Warnzeichen, das diese Version nicht kennt
 finding-mother-danger-other-reason = Eine neuere Version hat ein Warnzeichen notiert. Eintrag lesen und nach der Mutter sehen.
@@ -359,6 +359,8 @@ call-mother-doctor = Ärztin oder Arzt für die Mutter
 call-midwife-in-charge = Leitende Hebamme
 call-feeding-team = Stillteam
 call-nobody = Niemand weiter
+# { $what } wen man ruft, oder dass man ruft; { $number } die eigenen Worte der Station, wie "Funk 101".
+call-with-number = { $what } ({ $number })
 
 ## Beside every list of findings.
 

@@ -20,7 +20,5 @@ plan-trouble-review = »Sofort ärztlich« ist nicht zur Kenntnis genommen. Bitt
 plan-trouble-specialist = Bitte zuerst in den Einstellungen das eigene Kürzel angeben.
 plan-more = Mehr
 plan-until = Bis dahin
-# { $whom } wie bei den Befunden, "Stillteam".
-plan-call = Wenn es schlechter wird, rufen: { $whom }
 plan-weigh = Gewicht oder Windel eintragen
 plan-sheet = Ihr Blatt

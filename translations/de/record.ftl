@@ -99,6 +99,10 @@ plan-weigh-again = Wieder wiegen
 plan-count-nappies = Nasse und volle Windeln zählen
 plan-nipple-care = Brustwarzen pflegen
 plan-watch-next-feed = Jemand sieht beim nächsten Stillen zu
+plan-call-baby-doctor = Bei Verschlechterung die Kinderärztin oder den Kinderarzt rufen
+plan-call-mother-doctor = Bei Verschlechterung die Ärztin oder den Arzt der Mutter rufen
+plan-call-midwife-in-charge = Bei Verschlechterung die leitende Hebamme rufen
+plan-call-feeding-team = Bei Verschlechterung das Stillteam rufen
 plan-medical-team-told = Ärztin oder Arzt ist verständigt
 
 ## Warum ein Paar mehr Hilfe brauchen kann.
@@ -123,7 +127,7 @@ reason-pain = Schmerzen
 reason-not-attaching = Fasst die Brust nicht
 reason-sleepy = Zu schläfrig
 reason-weight = Gewicht
-reason-nappies = Wenig Windeln
+reason-nappies = Wenige Windeln
 reason-jaundice = Gelbe Haut
 reason-milk-supply = Sorge um die Milch
 reason-engorgement = Volle, harte Brüste
@@ -182,7 +186,7 @@ mother-danger-calf = Schmerz oder Schwellung in einer Wade
 mother-danger-chest = Atemnot oder Brustschmerz
 mother-danger-sepsis = Verwirrt, marmoriert oder kein Urin
 mother-danger-breast = Heiße rote Brust, die sich ausbreitet, oder möglicher Abszess
-mother-danger-mind = Gedanken an Verletzung, oder fremde Überzeugungen
+mother-danger-mind = Gedanken, sich oder dem Kind etwas anzutun, oder wahnhafte Vorstellungen
 
 ## Brüste und Brustwarzen vor dem Stillen.
 

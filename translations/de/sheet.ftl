@@ -45,6 +45,10 @@ sheet-plan-weigh-again = Wir wiegen Ihr Kind noch einmal.
 sheet-plan-count-nappies = Zählen Sie die nassen und die vollen Windeln.
 sheet-plan-nipple-care = Pflegen Sie die Brustwarzen so, wie wir es gezeigt haben.
 sheet-plan-watch-next-feed = Rufen Sie uns, wenn Sie das nächste Mal stillen.
+sheet-plan-call-baby-doctor = Sagen Sie es uns sofort, wenn es schlechter wird. Dann sieht ein Arzt Ihr Kind an.
+sheet-plan-call-mother-doctor = Sagen Sie es uns sofort, wenn es schlechter wird. Dann sieht ein Arzt nach Ihnen.
+sheet-plan-call-midwife-in-charge = Sagen Sie es uns sofort, wenn es schlechter wird. Dann kommt die leitende Hebamme zu Ihnen.
+sheet-plan-call-feeding-team = Sagen Sie es uns, wenn es schlechter wird. Dann hilft Ihnen das Team für das Stillen.
 sheet-plan-medical-team-told = Wir haben einem Arzt Bescheid gesagt.
 
 ## Woran man sieht, dass Milch ankommt.

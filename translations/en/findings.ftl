@@ -70,7 +70,7 @@ finding-mother-sepsis = Mother: confused, mottled or passing no urine
 finding-mother-sepsis-reason = It may be sepsis.
 finding-mother-breast = Mother: spreading hot red breast, or a lump that may be an abscess
 finding-mother-breast-reason = It needs medical treatment.
-finding-mother-mind = Mother: thoughts of harm, or strange beliefs
+finding-mother-mind = Mother: thoughts of harming herself or the baby, or strange beliefs
 finding-mother-mind-reason = Do not leave her alone; she needs help now.
 finding-mother-danger-other = Mother: a danger sign that this version does not know
 finding-mother-danger-other-reason = A newer version recorded a danger sign. Read the record and look at the mother.
@@ -359,6 +359,8 @@ call-mother-doctor = Doctor for the mother
 call-midwife-in-charge = Midwife in charge
 call-feeding-team = Feeding team
 call-nobody = Nobody further
+# { $what } whom to call, or that they are to be called; { $number } the ward's own words, as "bleep 101".
+call-with-number = { $what } ({ $number })
 
 ## Beside every list of findings.
 

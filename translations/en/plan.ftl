@@ -20,7 +20,5 @@ plan-trouble-review = Medical review now is not acknowledged. Go to Looking back
 plan-trouble-specialist = Write your sign in Settings first.
 plan-more = More
 plan-until = Until then
-# { $whom } as in the findings, "Feeding team".
-plan-call = If it gets worse, call: { $whom }
 plan-weigh = Put in a weight or a nappy
 plan-sheet = Her sheet

@@ -99,6 +99,10 @@ plan-weigh-again = Weigh again
 plan-count-nappies = Count wet and dirty nappies
 plan-nipple-care = Care for the nipples
 plan-watch-next-feed = Someone watches the next feed
+plan-call-baby-doctor = If it gets worse, call the doctor for the baby
+plan-call-mother-doctor = If it gets worse, call the doctor for the mother
+plan-call-midwife-in-charge = If it gets worse, call the midwife in charge
+plan-call-feeding-team = If it gets worse, call the feeding team
 plan-medical-team-told = The medical team has been told
 
 ## Why a pair may need more help.
@@ -182,7 +186,7 @@ mother-danger-calf = Pain or swelling in one calf
 mother-danger-chest = Short of breath, or chest pain
 mother-danger-sepsis = Confused, mottled, or passing no urine
 mother-danger-breast = Hot red breast that spreads, or a possible abscess
-mother-danger-mind = Thoughts of harm, or strange beliefs
+mother-danger-mind = Thoughts of harming herself or the baby, or strange beliefs
 
 ## Breasts and nipples before the feed.
 

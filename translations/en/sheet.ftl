@@ -45,6 +45,10 @@ sheet-plan-weigh-again = We will weigh your baby again.
 sheet-plan-count-nappies = Count the wet and the dirty nappies.
 sheet-plan-nipple-care = Take care of your nipples in the way we showed you.
 sheet-plan-watch-next-feed = Ask one of us to be with you at the next feed.
+sheet-plan-call-baby-doctor = Tell us at once if it gets worse. A doctor will then see your baby.
+sheet-plan-call-mother-doctor = Tell us at once if it gets worse. A doctor will then see you.
+sheet-plan-call-midwife-in-charge = Tell us at once if it gets worse. The midwife in charge will then come to you.
+sheet-plan-call-feeding-team = Tell us if it gets worse. The feeding team will then help you.
 sheet-plan-medical-team-told = We have told a doctor.
 
 ## Signs that milk goes in.

@@ -4,7 +4,7 @@ use slint::Global;
 
 use crate::app::around::Around;
 use crate::app::bedside::flag::flag_rows;
-use crate::app::bedside::strip::{band_rows, level_of, mark_rows, seconds};
+use crate::app::bedside::strip::{band_rows, kind_of, level_of, mark_rows, seconds};
 use crate::app::entry_line;
 use crate::app::lists::list;
 use crate::app::open_visit::OpenVisit;
@@ -105,6 +105,7 @@ fn draw_strip(
     let (from, to) = strip::part(model, feed, now);
     let clock = |at: At| words.duration_clock(at.since_ms(feed.started));
     screen.set_bands(list(band_rows(&summary.phases, from, to, None, words)));
+    screen.set_legend(list(legend(summary, words)));
     let shown_s = seconds(At::ms(to.since_ms(from)));
     let to_s = seconds(to);
     let marks = mark_rows(feed, from).into_iter();
@@ -140,6 +141,17 @@ fn draw_strip(
         }
     })));
     picked(model, open, feed, words, screen);
+}
+
+/// The phases that there are, in the order of their kinds.
+fn legend(summary: &Summary, words: &Words) -> Vec<ui::StripPhase> {
+    let there = |phase: &&Phase| 0 < summary.totals_ms.of(**phase);
+    let phases = Phase::ALL.iter().filter(there);
+    let row = |phase: &Phase| ui::StripPhase {
+        kind: kind_of(*phase),
+        label: say::stored(words, "phase", *phase).into(),
+    };
+    phases.map(row).collect()
 }
 
 fn picked(
@@ -419,6 +431,10 @@ fn finding_row(
         title: phrase::finding(words, finding).into(),
         reason: phrase::reason(words, finding).into(),
         source: words.say(&format!("source-{}", finding.source)).into(),
+        tries: phrase::tries(words, finding).unwrap_or_default().into(),
+        call: phrase::call(words, finding, around.policy.call(finding.call))
+            .unwrap_or_default()
+            .into(),
         acknowledge: if needs {
             words.say_with(
                 "looking-back-acknowledge",

@@ -7,9 +7,8 @@ pub enum Event {
     Came,
     /// A usual item was touched: agreed, or taken back.
     Chose(usize),
-    /// Whom to call if it gets worse: told, or taken back. The line as the
-    /// screen says it.
-    CallChosen(String),
+    /// Whom to call if it gets worse, by its place: told, or taken back.
+    CallChosen(usize),
     /// A weight or a nappy is to be put in.
     WeighWanted,
     /// The mother's sheet is to be shown, or no longer.

@@ -9,6 +9,6 @@ mod update;
 
 pub use effect::Effect;
 pub use event::Event;
-pub use model::{Model, NEXT_LOOK_HOURS, SignTrouble};
+pub use model::{CALLS, Model, NEXT_LOOK_HOURS, SignTrouble};
 pub use render::render;
 pub use update::{sign_trouble, update};

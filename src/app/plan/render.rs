@@ -5,11 +5,11 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::lists::list;
 use crate::app::{say, ui};
-use crate::findings::CallWhom;
 use crate::record::{Coded, PlanItem, PlanWhat};
+use crate::report::phrase;
 use crate::words::Words;
 
-use super::{Model, NEXT_LOOK_HOURS, SignTrouble, sheet};
+use super::{CALLS, Model, NEXT_LOOK_HOURS, SignTrouble, sheet};
 
 /// Draws the screen.
 pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::AppWindow) {
@@ -37,6 +37,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     let usual = &usual;
     let places = |is_usual: bool| {
         let all = PlanWhat::ALL.iter().enumerate();
+        let all = all.filter(|(_, what)| !what.is_call());
         all.filter(move |(_, what)| usual.contains(what) == is_usual)
             .map(|(place, what)| (i32::try_from(place).unwrap_or(-1), *what))
             .collect::<Vec<_>>()
@@ -46,16 +47,12 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     screen.set_usual_places(list(first.iter().map(|(place, _)| *place)));
     screen.set_items(list(rest.iter().map(|(_, what)| item(*what))));
     screen.set_item_places(list(rest.iter().map(|(place, _)| *place)));
-    let calls = CallWhom::ALL
-        .iter()
-        .filter(|whom| **whom != CallWhom::Nobody);
-    screen.set_calls(list(calls.map(|whom| {
-        let whom = say::stored(words, "call", *whom);
-        let line = words.say_with("plan-call", &[("whom", whom.into())]);
-        let told = |item: &PlanItem| item.words.as_ref().is_some_and(|it| it.as_str() == line);
+    let calls = CALLS.iter().filter_map(|whom| Some((whom, whom.agreed()?)));
+    screen.set_calls(list(calls.map(|(whom, what)| {
+        let line = say::stored(words, "plan", what);
         ui::Choice {
-            chosen: agreed(&told),
-            label: line.as_str().into(),
+            label: phrase::with_number(words, line, around.policy.call(*whom)).into(),
+            chosen: agreed(&|item| item.call() == Some(what)),
         }
     })));
     screen.set_sheet_open(model.sheet);
@@ -78,11 +75,7 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
             })
             .into(),
     );
-    let own = open
-        .folded
-        .plan
-        .iter()
-        .filter_map(|item| item.words.as_ref());
+    let own = open.folded.plan.iter().filter_map(PlanItem::own_words);
     let notes = open.folded.notes.iter().map(|(_, text)| text);
     screen.set_notes(list(own.chain(notes).map(|text| text.as_str().into())));
     sign(model, around, words, &screen);

@@ -2,9 +2,10 @@
 
 use crate::app::around::Around;
 use crate::app::open_visit::OpenVisit;
+use crate::findings::{CallWhom, Policy};
 use crate::record::{Coded, Label, PlanItem, PlanWhat, Text, What};
 
-use super::{Effect, Event, Model, NEXT_LOOK_HOURS, SignTrouble};
+use super::{CALLS, Effect, Event, Model, NEXT_LOOK_HOURS, SignTrouble};
 
 /// Milliseconds in an hour.
 const HOUR_MS: i64 = 3_600_000;
@@ -24,8 +25,10 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             .map(|what| Effect::Note(agreed_or_not(open, *what)))
             .into_iter()
             .collect(),
-        Event::CallChosen(line) => Text::new(&line)
-            .map(|words| Effect::Note(told_or_not(open, words)))
+        Event::CallChosen(index) => CALLS
+            .get(index)
+            .and_then(|whom| called_or_not(open, *whom, around.policy))
+            .map(Effect::Note)
             .into_iter()
             .collect(),
         Event::WeighWanted if open.folded.signed.is_none() => vec![Effect::Before],
@@ -68,27 +71,29 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
 
 /// The entry that agrees an item, or that takes back the one that did.
 fn agreed_or_not(open: &OpenVisit, what: PlanWhat) -> What {
-    item_or_not(
-        open,
-        PlanItem {
-            what: Some(Coded::Known(what)),
-            words: None,
-        },
-    )
+    let item = PlanItem {
+        what: Some(Coded::Known(what)),
+        words: None,
+    };
+    item_or_not(open, item)
 }
 
-/// As [`agreed_or_not`], for an item in words.
-fn told_or_not(open: &OpenVisit, words: Text) -> What {
-    item_or_not(
-        open,
-        PlanItem {
-            what: None,
-            words: Some(words),
-        },
-    )
+/// As [`agreed_or_not`], for whom to call, with the ward's number for them.
+fn called_or_not(open: &OpenVisit, whom: CallWhom, policy: &Policy) -> Option<What> {
+    let item = PlanItem {
+        what: Some(Coded::Known(whom.agreed()?)),
+        words: policy.call(whom).and_then(|it| Text::new(it).ok()),
+    };
+    Some(item_or_not(open, item))
 }
 
+/// The entry that adds an item, or that takes back the last one of its kind; of whom to call, with
+/// whatever number.
 fn item_or_not(open: &OpenVisit, item: PlanItem) -> What {
+    let is_it = |other: &PlanItem| match item.call() {
+        Some(call) => other.call() == Some(call),
+        None => *other == item,
+    };
     let standing = open.visit.journal.standing();
     open.visit
         .journal
@@ -96,7 +101,9 @@ fn item_or_not(open: &OpenVisit, item: PlanItem) -> What {
         .iter()
         .zip(standing)
         .rev()
-        .find(|(entry, stands)| *stands && entry.what == What::PlanItem(item.clone()))
+        .find(|(entry, stands)| {
+            *stands && matches!(&entry.what, What::PlanItem(other) if is_it(other))
+        })
         .map_or_else(
             || What::PlanItem(item.clone()),
             |(entry, _)| What::Struck { entry: entry.seq },

@@ -1,7 +1,7 @@
 //! What the rules said, gravest first, and what they could not judge.
 
 use super::Page;
-use crate::findings::{CallWhom, Finding, Level};
+use crate::findings::{Finding, Level};
 use crate::report::phrase;
 
 impl Page<'_> {
@@ -38,17 +38,10 @@ impl Page<'_> {
         }
         let source = phrase::word(words, "source", &it.source);
         self.say_under("report-source", &[("source", source.into())]);
-        if !it.tries.is_empty() {
-            let tries: Vec<String> = it
-                .tries
-                .iter()
-                .map(|it| phrase::coded(words, "adjustment", it))
-                .collect();
-            self.say_under("report-tries", &[("tries", tries.join("; ").into())]);
-        }
-        if it.call != CallWhom::Nobody {
-            let whom = phrase::of(words, "call", it.call);
-            self.say_under("report-call", &[("whom", whom.into())]);
+        let tries = phrase::tries(words, it);
+        let call = phrase::call(words, it, self.facts.number_of(it.call));
+        for line in tries.into_iter().chain(call) {
+            self.line(&format!("  {line}"));
         }
         if it.level != Level::MedicalReviewNow {
             return;

@@ -11,10 +11,10 @@ use feedside::app::pair::{self, Form};
 use feedside::app::plan;
 use feedside::app::preferences::Preferences;
 use feedside::app::ward;
-use feedside::findings::{Level, Policy, RULE_VERSION, VisitMark};
+use feedside::findings::{CallWhom, Level, Policy, RULE_VERSION, VisitMark};
 use feedside::record::{
-    Grams, LastDay, Pair, PairId, PlanItem, StoolColour, Text, Visit, VisitId, WallTime,
-    WayOfBirth, Weighing, WeighingMoment, What,
+    Coded, Grams, LastDay, Pair, PairId, PlanItem, PlanWhat, StoolColour, Text, Visit, VisitId,
+    WallTime, WayOfBirth, Weighing, WeighingMoment, What,
 };
 use feedside::store::{VisitHead, WardRow};
 use uuid::Uuid;
@@ -247,25 +247,50 @@ fn going_back_leads_to_the_feeds_once_there_are_any() {
 
 #[test]
 fn whom_to_call_is_agreed_by_one_touch_and_taken_back_by_the_next() {
-    let line = "If it gets worse, call: Feeding team";
+    let place = plan::CALLS
+        .iter()
+        .position(|it| *it == CallWhom::FeedingTeam);
     let touch = |visit: Visit| {
         with(visit, 60_000, |around| {
-            let event = plan::Event::CallChosen(line.to_owned());
+            let event = plan::Event::CallChosen(place.unwrap());
             plan::update(&mut plan::Model::default(), event, around)
         })
     };
-    let told = touch(empty_visit());
-    let item = PlanItem {
-        what: None,
-        words: Some(Text::new(line).unwrap()),
+    let item = |words: Option<&str>| PlanItem {
+        what: Some(Coded::Known(PlanWhat::CallFeedingTeam)),
+        words: words.map(|it| Text::new(it).unwrap()),
     };
-    assert_eq!(told, [plan::Effect::Note(What::PlanItem(item.clone()))]);
-    let mut visit = empty_visit();
-    add(&mut visit, 30_000, What::PlanItem(item));
-    assert_eq!(
-        touch(visit),
-        [plan::Effect::Note(What::Struck { entry: 1 })]
-    );
+    let told = touch(empty_visit());
+    assert_eq!(told, [plan::Effect::Note(What::PlanItem(item(None)))]);
+    // Told with a number that the ward's policy no longer gives: taken back all the same.
+    for words in [None, Some("bleep 101")] {
+        let mut visit = empty_visit();
+        add(&mut visit, 30_000, What::PlanItem(item(words)));
+        let struck = plan::Effect::Note(What::Struck { entry: 1 });
+        assert_eq!(touch(visit), [struck]);
+    }
+}
+
+#[test]
+fn a_call_is_agreed_with_the_wards_own_number() {
+    let policy = "name = \"W\"\nversion = \"1\"\nauthor = \"A\"\ndate = \"2026-11-25\"\n\
+                  [call]\nbaby_doctor = \"bleep 101\"\n";
+    let policy = Policy::from_toml(policy).unwrap();
+    let open = OpenVisit::take_up(sample_pair(), empty_visit(), vec![], now(60_000));
+    let around = Around {
+        now: now(60_000),
+        open: Some(&open),
+        preferences: &specialist(),
+        policy: &policy,
+        has_pin: false,
+    };
+    let event = plan::Event::CallChosen(0);
+    let told = plan::update(&mut plan::Model::default(), event, &around);
+    let item = PlanItem {
+        what: Some(Coded::Known(PlanWhat::CallBabyDoctor)),
+        words: Some(Text::new("bleep 101").unwrap()),
+    };
+    assert_eq!(told, [plan::Effect::Note(What::PlanItem(item))]);
 }
 
 #[test]
@@ -399,6 +424,8 @@ fn ward_line(bed: u128, due_h: Option<i64>, level: Level) -> WardLine {
         last_wall: visit.began,
     };
     let mark = VisitMark {
+        gravest: String::new(),
+        reviews: Vec::new(),
         began: visit.began,
         level: Some(level),
         review: level == Level::MedicalReviewNow,

@@ -367,8 +367,13 @@ fn story(dice: &mut Dice, kind: &Kind, seed: u64) -> Vec<(u64, What)> {
         ));
     }
     let mut agreed = Vec::new();
+    let usual: Vec<PlanWhat> = PlanWhat::ALL
+        .iter()
+        .copied()
+        .filter(|it| !it.is_call())
+        .collect();
     while agreed.len() < kind.plan {
-        let what = dice.of(PlanWhat::ALL);
+        let what = dice.of(&usual);
         if !agreed.contains(&what) {
             agreed.push(what);
         }

@@ -1,5 +1,7 @@
 //! The plain page.
 
+use feedside::findings::CallWhom;
+use feedside::record::{Coded, PlanItem, Text};
 use feedside::report::plain::text;
 use feedside::words::{Lang, Words};
 
@@ -120,4 +122,26 @@ fn no_message_of_the_page_or_the_note_is_missing_in_any_language() {
             }
         }
     }
+}
+
+#[test]
+fn a_finding_says_whom_to_call_with_the_number_that_was_agreed() {
+    let mut facts = sample_facts();
+    let finding = facts.judged.findings.first_mut().unwrap();
+    finding.call = CallWhom::BabyDoctor;
+    facts.judged.findings.truncate(1);
+    let page = text(&facts, &Words::new(Lang::En));
+    in_order(&page, &["  Call: Doctor for the baby\n"]);
+    facts.plan = vec![PlanItem {
+        what: CallWhom::BabyDoctor.agreed().map(Coded::Known),
+        words: Some(Text::new("bleep 101").unwrap()),
+    }];
+    let page = text(&facts, &Words::new(Lang::En));
+    let agreed = "* If it gets worse, call the doctor for the baby: bleep 101";
+    in_order(
+        &page,
+        &["  Call: Doctor for the baby (bleep 101)\n", agreed],
+    );
+    let page = text(&facts, &Words::new(Lang::De));
+    in_order(&page, &["Kinderarzt rufen: bleep 101"]);
 }

@@ -2,7 +2,7 @@
 
 use feedside::findings::{CallWhom, Finding, Level};
 use feedside::record::{
-    EndedBy, Hold, Language, NippleAfter, Pain, PlanItem, Side, SignState, Text, What,
+    Coded, EndedBy, Hold, Language, NippleAfter, Pain, PlanItem, PlanWhat, Side, SignState, Text, What,
 };
 use feedside::report::printed::Block;
 use feedside::report::sheet::{lang_of, page};
@@ -173,6 +173,22 @@ fn it_speaks_her_language_where_there_is_one() {
     assert_eq!(lang_of(&pair, Lang::De), Lang::De);
     pair.language = None;
     assert_eq!(lang_of(&pair, Lang::En), Lang::En);
+}
+
+#[test]
+fn whom_to_call_is_said_in_her_language_without_the_wards_number() {
+    let mut facts = sample_facts();
+    facts.plan = vec![PlanItem {
+        what: Some(Coded::Known(PlanWhat::CallBabyDoctor)),
+        words: Some(Text::new("bleep 101").unwrap()),
+    }];
+    let english = text(&facts, Lang::En);
+    assert!(
+        english.contains("Tell us at once if it gets worse. A doctor will then see your baby.")
+    );
+    let german = text(&facts, Lang::De);
+    assert!(german.contains("Dann sieht ein Arzt Ihr Kind an."));
+    assert!(!english.contains("101") && !german.contains("101"));
 }
 
 #[test]
