@@ -7,11 +7,14 @@
 use serde::{Deserialize, Serialize};
 
 use super::{Judged, Level, Policy, RULE_VERSION};
+use crate::growth::Growth;
 use crate::record::{Folded, WallTime};
 
 /// The last visits in which a medical review that was not acknowledged still counts: what was said
 /// of the one before still counts while a new one is open.
 pub const REVIEW_VISITS: usize = 2;
+
+const HOUR_MS: i64 = 3_600_000;
 
 /// What a visit leaves behind for the ward list.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -20,8 +23,12 @@ pub struct VisitMark {
     pub began: WallTime,
     /// The gravest level that was found.
     pub level: Option<Level>,
+    /// The first rule that was found at that level; empty with no finding.
+    pub gravest: String,
     /// Medical review now was found and not acknowledged.
     pub review: bool,
+    /// The rules that asked for that and were not acknowledged, in their order.
+    pub reviews: Vec<String>,
     /// It is signed.
     pub signed: bool,
     /// The desk's receipt was taken.
@@ -38,15 +45,19 @@ impl VisitMark {
     /// The mark of a visit, as it was judged.
     pub fn of(began: WallTime, visit: &Folded, judged: &Judged, policy: &Policy) -> Self {
         let acknowledged = |rule: &str| visit.acknowledged.iter().any(|it| it.rule == rule);
-        let review = judged
-            .findings
-            .iter()
-            .filter(|it| it.level == Level::MedicalReviewNow)
-            .any(|it| !acknowledged(&it.rule));
+        let findings = judged.findings.iter();
+        let reviews: Vec<String> = findings
+            .filter(|it| it.level == Level::MedicalReviewNow && !acknowledged(&it.rule))
+            .map(|it| it.rule.clone())
+            .collect();
+        // Of equal ones the first.
+        let gravest = judged.findings.iter().min_by_key(|it| it.level);
         Self {
             began,
-            level: judged.findings.iter().map(|it| it.level).min(),
-            review,
+            level: gravest.map(|it| it.level),
+            gravest: gravest.map_or_else(String::new, |it| it.rule.clone()),
+            review: !reviews.is_empty(),
+            reviews,
             signed: visit.signed.is_some(),
             receipt: visit.receipt.is_some(),
             next_look: visit.next_look,
@@ -61,6 +72,60 @@ impl VisitMark {
     }
 }
 
+/// What was found of a pair last, as its line in the list says it.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct WardFound {
+    /// The level.
+    pub level: Level,
+    /// The rule: of medical review now, the first that was not acknowledged.
+    pub rule: String,
+    /// How many other rules ask for medical review now and were not acknowledged.
+    pub others: usize,
+    /// The level of the visit before, where that was less grave.
+    pub worse_than: Option<Level>,
+}
+
+impl WardFound {
+    /// What was found, by the marks of the last visits, oldest first; `None` where nothing was. A
+    /// visit in which nothing was found yet leaves what the one before it says.
+    pub fn of(marks: &[VisitMark]) -> Option<Self> {
+        let recent = &marks[marks.len().saturating_sub(REVIEW_VISITS)..];
+        let mut leveled = recent.iter().rev().filter(|it| it.level.is_some());
+        let (last, before) = (leveled.next(), leveled.next());
+        let worse_than = match (last.and_then(|it| it.level), before.and_then(|it| it.level)) {
+            (Some(now), Some(then)) if now < then => Some(then),
+            _ => None,
+        };
+        if let Some(asks) = recent.iter().rev().find(|it| it.review) {
+            return Some(Self {
+                level: Level::MedicalReviewNow,
+                rule: asks.reviews.first().cloned().unwrap_or_default(),
+                others: asks.reviews.len().saturating_sub(1),
+                worse_than,
+            });
+        }
+        Some(Self {
+            level: last?.level?,
+            rule: last?.gravest.clone(),
+            others: 0,
+            worse_than,
+        })
+    }
+}
+
+/// From which age of the later weight on a fall is told, in hours: the first loss usually stops
+/// by about day 3 to 4 (NICE NG75, 2017).
+pub const FALL_TOLD_FROM_H: i64 = 72;
+
+/// A fall in weight that scale and handling do not explain, at an age at which the first loss should
+/// be over: grams, below zero, and the hours between the two weighings.
+pub fn weight_falls(growth: &Growth) -> Option<(i64, i64)> {
+    let gain = growth.gain.filter(|it| it.high < 0)?;
+    let since_ms = growth.at.since_ms(gain.to);
+    let later_ms = growth.age?.as_ms() - since_ms;
+    (FALL_TOLD_FROM_H * HOUR_MS <= later_ms).then_some((gain.grams, gain.hours))
+}
+
 /// Why a pair stands where it stands, most pressing first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum WardWhy {
@@ -70,10 +135,10 @@ pub enum WardWhy {
     Open,
     /// The next look is due.
     Due,
-    /// A signed visit waits for the desk's receipt.
-    Waiting,
     /// Nobody has looked yet.
     NotSeen,
+    /// A signed visit waits for the desk's receipt.
+    Waiting,
     /// The next look comes later.
     Later,
     /// No next look is planned.

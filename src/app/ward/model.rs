@@ -1,6 +1,6 @@
 //! All that the Ward screen shows.
 
-use crate::findings::WardPlace;
+use crate::findings::{WardFound, WardPlace};
 use crate::growth::Growth;
 use crate::record::{Pair, WallTime};
 
@@ -13,6 +13,8 @@ pub struct Line {
     pub growth: Growth,
     /// Its place in the list, and why.
     pub place: WardPlace,
+    /// What was found last.
+    pub found: Option<WardFound>,
     /// A signed visit waits for the desk's receipt.
     pub waiting: bool,
     /// When the next look is due.

@@ -5,7 +5,8 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::lists::list;
 use crate::app::{say, ui};
-use crate::findings::WardWhy;
+use crate::findings::{Level, WardFound, WardWhy, weight_falls};
+use crate::report::phrase;
 use crate::words::Words;
 
 use super::{Line, Model};
@@ -74,7 +75,44 @@ fn row(line: &Line, around: &Around<'_>, words: &Words) -> ui::WardRow {
         change: say::change(words, &line.growth).into(),
         due: due.into(),
         why: why.into(),
+        found: line
+            .found
+            .as_ref()
+            .map_or_else(String::new, |it| found(it, words))
+            .into(),
+        worse: worse(line, words).into(),
         review: line.place.why == WardWhy::Review,
         waiting: line.waiting,
     }
+}
+
+/// The level, and the rule that it comes from.
+fn found(it: &WardFound, words: &Words) -> String {
+    let level = say::stored(words, "level", it.level);
+    if it.level == Level::GoingWell {
+        return level;
+    }
+    let count = i64::try_from(it.others).unwrap_or(0);
+    let args = [
+        ("level", level.into()),
+        ("rule", phrase::rule(words, &it.rule).into()),
+        ("count", count.into()),
+    ];
+    words.say_with("ward-found", &args)
+}
+
+/// What got worse, and against what.
+fn worse(line: &Line, words: &Words) -> String {
+    let level = line.found.as_ref().and_then(|it| it.worse_than);
+    let level = level.map(|before| {
+        let before = say::stored(words, "level", before);
+        words.say_with("ward-worse", &[("before", before.into())])
+    });
+    let falls = weight_falls(&line.growth).map(|(grams, hours)| {
+        let grams = words.signed(say::tenths(grams * 10), 0);
+        let args = [("grams", grams.into()), ("hours", hours.into())];
+        words.say_with("ward-falls", &args)
+    });
+    let said: Vec<String> = level.into_iter().chain(falls).collect();
+    said.join(" · ")
 }

@@ -2,7 +2,7 @@
 
 use crate::app::around::Around;
 use crate::app::keeper::WardLine;
-use crate::findings::WardPlace;
+use crate::findings::{WardFound, WardPlace};
 use crate::growth;
 use crate::record::WallTime;
 
@@ -42,6 +42,7 @@ fn line(row: WardLine, now: WallTime) -> Line {
     Line {
         growth: growth::of(&row.row.pair, &row.weighings, now),
         place: WardPlace::of(&row.marks, waiting, now),
+        found: WardFound::of(&row.marks),
         waiting,
         next_look: row.row.next_look,
         pair: row.row.pair,
