@@ -21,10 +21,10 @@ before-mother-danger = Warnzeichen bei der Mutter
 before-none-of-these = Keines davon
 before-weight = Gewicht
 before-weight-grams = Gewicht in g
-before-weight-take = Behalten
+before-weight-take = Eintragen
 before-naked = Unbekleidet
 before-clothed = Bekleidet
-before-weight-odd = { $grams } g ist weit vom Geburtsgewicht entfernt. Waage und Einheit prüfen; noch einmal behalten, wenn es stimmt.
+before-weight-odd = { $grams } g ist weit vom Geburtsgewicht entfernt. Waage und Einheit prüfen; noch einmal eintragen, wenn es stimmt.
 before-weight-not = Ein Gewicht ist eine ganze Zahl von Gramm.
 before-weight-no-time = Erst Tag und Uhrzeit des Wiegens einstellen, dann behalten.
 # Also for a visit in which there is no feed to watch.

@@ -21,10 +21,10 @@ before-mother-danger = Danger signs in the mother
 before-none-of-these = None of these
 before-weight = Weight
 before-weight-grams = Weight in g
-before-weight-take = Keep
+before-weight-take = Save
 before-naked = No clothes
 before-clothed = Clothed
-before-weight-odd = { $grams } g is far from the birth weight. Check the scale and the unit; keep it again if it is right.
+before-weight-odd = { $grams } g is far from the birth weight. Check the scale and the unit; save it again if it is right.
 before-weight-not = A weight is a whole number of grams.
 before-weight-no-time = Set the day and the time at which it was weighed, then keep it.
 # Also for a visit in which there is no feed to watch.
