@@ -36,7 +36,9 @@ pub use limit::{Limit, LimitFacts};
 pub use missing::Missing;
 pub use policy::{POLICY_BUILT_IN, Policy, PolicyError, PolicyNeeded, PolicyWrong};
 pub use rule::Rule;
-pub use ward::{REVIEW_VISITS, VisitMark, WardFound, WardPlace, WardWhy, weight_falls};
+pub use ward::{
+    FALL_TOLD_FROM_H, REVIEW_VISITS, VisitMark, WardFound, WardPlace, WardWhy, weight_falls,
+};
 
 /// The version of the rules; goes wherever a finding goes.
 pub const RULE_VERSION: &str = "findings-3";

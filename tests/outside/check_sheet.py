@@ -17,7 +17,7 @@ ORDER = {
         "You and your baby",
         "What went well",
         "What to try",
-        "How you can see that milk goes in",
+        "How to tell that your baby is getting milk",
         "What comes next",
         "Your baby weighed",
         "Get help now",

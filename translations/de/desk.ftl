@@ -17,8 +17,8 @@ desk-receipt = Quittung: Tippen Sie diese Zahl ins Tablet.
 # $bed "Bay 2 bed 4", $initials "Q. Z.", $began Datum und Uhrzeit, $specialist ein Kürzel.
 desk-record = { $bed }, { $initials }: Besuch vom { $began }, { $specialist }.
 desk-reviews-now = { $count ->
-    [one] Ein Befund verlangt jetzt eine ärztliche Beurteilung. Es entscheiden die Regeln des Hauses und die Fachperson.
-   *[other] { $count } Befunde verlangen jetzt eine ärztliche Beurteilung. Es entscheiden die Regeln des Hauses und die Fachperson.
+    [one] Ein Befund verlangt jetzt eine ärztliche Beurteilung. Hausinterne Vorgaben und die Fachkraft entscheiden.
+   *[other] { $count } Befunde verlangen jetzt eine ärztliche Beurteilung. Hausinterne Vorgaben und die Fachkraft entscheiden.
 }
 desk-not-signed = Der Besuch wurde nicht unterschrieben.
 desk-replaced-by = Jetzt gilt Nummer { $number }.

@@ -69,7 +69,7 @@ value-label = Kurzer Text
 value-note = Notiz
 value-language-tag = Sprache
 value-sex = Geschlecht
-value-way-of-birth = Geburtsweg
+value-way-of-birth = Geburtsmodus
 value-risk-notes = Risiken
 value-reasons = Gründe für den Ruf
 value-milliseconds-since-the-visit-began = Zeit seit Beginn des Besuchs
@@ -99,7 +99,7 @@ rec-growth-before-birth = Dieses Feld berichtigen und noch einmal starten.
 err-growth-in-future = { $path }: das liegt in der Zukunft.
 rec-growth-in-future = Dieses Feld berichtigen und noch einmal starten.
 
-## Eine abgelehnte Stationsvorgabe. $line und $column ganze Zahlen, $key wie in der Datei.
+## Abgelehnte Stationsregeln. $line und $column ganze Zahlen, $key wie in der Datei.
 
 err-policy-too-large = In Zeile { $line }, Spalte { $column }: die Datei hat mehr als { $most } Bytes.
 rec-policy-too-large = Nichts aus der Datei wird verwendet, bis das berichtigt ist.

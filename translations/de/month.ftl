@@ -21,11 +21,11 @@ month-nothing = nichts zu zählen
 month-none-noted = nichts notiert
 month-times = { $count }-mal
 month-spread = { $median } ({ $low } bis { $high })
-month-spread-quiet = { $count } Stillmahlzeiten, die Hälfte liegt dazwischen
+month-spread-quiet = { $count } Mahlzeiten, die Hälfte liegt dazwischen
 month-too-few = zu wenige für eine Aussage
 month-too-few-quiet = { $count ->
-    [one] { $count } Stillmahlzeit
-   *[other] { $count } Stillmahlzeiten
+    [one] { $count } Mahlzeit
+   *[other] { $count } Mahlzeiten
 }
 
 ## Besuche. Bezeichnungen: höchstens etwa 30 Zeichen. Leise Zeilen: wovon ein Anteil ist.
@@ -33,7 +33,7 @@ month-too-few-quiet = { $count ->
 month-visits-heading = Besuche
 month-visits = Besuche
 month-pairs = Paare
-month-feeds = Stillmahlzeiten
+month-feeds = Mahlzeiten
 month-watched = Beobachtete Zeit
 month-review-quiet = der beurteilten Besuche
 month-signed = Unterschrieben
@@ -46,7 +46,7 @@ month-receipt-quiet = der unterschriebenen Besuche
 
 month-milk-heading = Milch
 month-flow = Milchfluss gesehen
-month-flow-quiet = der Stillmahlzeiten, die mindestens { $minutes } Minuten beobachtet wurden
+month-flow-quiet = der Mahlzeiten, die mindestens { $minutes } Minuten beobachtet wurden
 month-first-flow = Erster Milchfluss nach
 month-flow-time = Milchfluss je Mahlzeit
 month-sucking = Anteil Saugen
@@ -55,10 +55,10 @@ month-sucking = Anteil Saugen
 
 month-pain-heading = Schmerz
 month-pain-told = Schmerz angegeben
-month-pain-told-quiet = aller Stillmahlzeiten
+month-pain-told-quiet = aller Mahlzeiten
 month-pain-first = Zuerst { $score } oder mehr
 month-pain-last = Zuletzt { $score } oder mehr
-month-pain-quiet = der Stillmahlzeiten, bei denen dann ein Wert genannt wurde
+month-pain-quiet = der Mahlzeiten, bei denen dann ein Wert genannt wurde
 
 ## Zeichen, jedes mit seinem Namen.
 
@@ -77,4 +77,4 @@ month-nipple-heading = Mamille nach dem Stillen
 month-nipple-misshapen = Form nicht rund
 month-nipple-blanched = Weiße Spitze
 month-nipple-damaged = Wunde
-month-nipple-quiet = der Stillmahlzeiten, nach denen sie beschrieben wurde
+month-nipple-quiet = der Mahlzeiten, nach denen sie beschrieben wurde

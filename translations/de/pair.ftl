@@ -6,14 +6,14 @@ pair-output = Letzte 24 Stunden, zuletzt gefragt
 pair-visits = Besuche
 pair-no-visits = Noch keine.
 pair-edit = Ändern
-pair-save = Behalten
+pair-save = Speichern
 pair-begin = Besuch beginnen
 pair-go-on = Besuch fortsetzen
 pair-new = Neues Paar
 pair-birth = Geboren
 pair-gestation = Schwangerschaft
 pair-birth-weight = Geburtsgewicht
-pair-way = Geburtsweg
+pair-way = Geburtsmodus
 pair-sex = Kind
 pair-reasons = Warum gerufen
 pair-risks = Zu bedenken
@@ -42,22 +42,22 @@ pair-form-birth-example = 2026-11-22 04:30
 pair-form-weight = Geburtsgewicht in g
 pair-form-gestation = Wochen+Tage
 pair-form-sex = Kind
-pair-form-way = Geburtsweg
-pair-form-reasons = Warum die Fachperson gerufen wurde
+pair-form-way = Geburtsmodus
+pair-form-reasons = Warum die Fachkraft gerufen wurde
 pair-form-risks = Zu bedenken
 pair-trouble-bed = Bitte das Bett angeben.
 pair-trouble-initials = Bitte Initialen angeben.
-pair-trouble-birth = Bitte die Geburt als 2026-11-22 04:30 schreiben, nicht in der Zukunft.
+pair-trouble-birth = Bitte die Geburtszeit als 2026-11-22 04:30 schreiben, nicht in der Zukunft.
 pair-trouble-weight = Das Geburtsgewicht ist eine ganze Zahl von 300 bis 7000 Gramm. Leer lassen, wenn nicht bekannt.
 pair-trouble-gestation = Bitte als 39+4 schreiben, von 22+0 bis 44+6. Leer lassen, wenn nicht bekannt.
-pair-drawn = Gezeichnet
+pair-drawn = Als Kurve
 pair-table = In Zahlen
 pair-no-chart = Ohne Geburtsgewicht gibt es keine Veränderung zu zeichnen. Die Zahlen stehen in der Tabelle.
 pair-chart-weights = Gewogen: Veränderung zum Geburtsgewicht nach Alter in Tagen. Hohl: bekleidet
-# Die Quelle kennt nur diese beiden Geburtswege.
+# Die Quelle kennt nur diese beiden Geburtsmodi.
 pair-chart-medians-vaginal = Veröffentlichter Median der Abnahme nach vaginaler Geburt (Flaherman 2015)
 pair-chart-medians-caesarean = Veröffentlichter Median der Abnahme nach Kaiserschnitt (Flaherman 2015)
-pair-chart-line = −2,5 SDS der Gewichtsänderung (van Dommelen 2007): darunter ärztlich ansehen
+pair-chart-line = −2,5 SDS der Gewichtsänderung (van Dommelen 2007): darunter ärztlich beurteilen lassen
 pair-chart-least = Mindestens erwartet in diesem Alter (britische Checklisten)
 pair-chart-day =
     { $day ->
@@ -65,14 +65,14 @@ pair-chart-day =
        *[other] { $day } Tage
     }
 # { $wet }, { $dirty }, { $feeds } Zahlen, oder ein Strich, wo nicht gefragt wurde.
-pair-day = { $wet } nass, { $dirty } voll, { $feeds } Mahlzeiten
+pair-day = { $wet } nass, { $dirty } mit Stuhl, { $feeds } Mahlzeiten
 pair-median = Veröffentlichter Median der Abnahme
 pair-median-at-vaginal = nach vaginaler Geburt, im Alter von { $hours } h
 pair-median-at-caesarean = nach Kaiserschnitt, im Alter von { $hours } h
 pair-line =
     { $day ->
-        [one] −2,5-SDS-Linie mit { $day } Tag
-       *[other] −2,5-SDS-Linie mit { $day } Tagen
+        [one] −2,5-SDS-Linie im Alter von { $day } Tag
+       *[other] −2,5-SDS-Linie im Alter von { $day } Tagen
     }
 pair-line-below = Das Gewicht liegt darunter.
 pair-line-above = Das Gewicht liegt nicht darunter.

@@ -15,14 +15,14 @@ sign-in-line = Gerade Linie
 sign-in-line-look = Ohr, Schulter und Hüfte liegen in einer Linie, der Hals ist nicht verdreht.
 sign-in-line-try = Den ganzen Körper zur Mutter drehen.
 sign-nose-to-nipple = Nase an Mamille
-sign-nose-to-nipple-look = Zu Beginn liegt die Nase auf Höhe der Brustwarze, sodass der Kopf dafür nach hinten sinkt.
-sign-nose-to-nipple-try = Das Kind zu den Füßen hin schieben, bis die Nase an der Brustwarze ist, und auf den weiten Mund warten.
+sign-nose-to-nipple-look = Zu Beginn liegt die Nase auf Höhe der Mamille, sodass der Kopf dafür nach hinten sinkt.
+sign-nose-to-nipple-try = Das Kind zu den Füßen hin schieben, bis die Nase an der Mamille ist, und auf den weiten Mund warten.
 sign-can-be-kept-up = Bleibt bequem
 sign-can-be-kept-up-look = Mutter und Kind sind gut gestützt, ihre Schultern sind locker, beide könnten so bleiben.
 sign-can-be-kept-up-try = Rücken, Arme oder Füße stützen oder die Haltung wechseln.
 sign-mouth-wide = Mund weit offen
-sign-mouth-wide-look = Der Mund ist weit um die Brust geöffnet und nicht um die Brustwarze geschlossen.
-sign-mouth-wide-try = Den Sog mit einem sauberen Finger lösen, auf einen weiteren Mund warten und neu anlegen.
+sign-mouth-wide-look = Der Mund ist weit um die Brust geöffnet und nicht um die Mamille geschlossen.
+sign-mouth-wide-try = Das Vakuum mit einem sauberen Finger lösen, auf einen weiteren Mund warten und neu anlegen.
 sign-chin-in = Kinn an der Brust
 sign-chin-in-look = Das Kinn drückt in die Brust.
 sign-chin-in-try = Den Po näher heranholen, damit das Kinn zuerst kommt.
@@ -33,14 +33,14 @@ sign-cheeks-full = Wangen rund
 sign-cheeks-full-look = Die Wangen bleiben voll und rund, ohne Grübchen beim Saugen.
 sign-cheeks-full-try = Neu anlegen; bleiben die Grübchen, daran denken, den Mund ansehen zu lassen.
 sign-more-areola-above = Mehr Areola oben
-sign-more-areola-above-look = Über der Oberlippe ist mehr vom Warzenhof zu sehen als unter der Unterlippe.
-sign-more-areola-above-try = Außermittig neu anlegen: Kinn tiefer an der Brust, Brustwarze zum Gaumen gerichtet.
+sign-more-areola-above-look = Über der Oberlippe ist mehr von der Areola zu sehen als unter der Unterlippe.
+sign-more-areola-above-try = Außermittig neu anlegen: Kinn tiefer an der Brust, Mamille zum Gaumen gerichtet.
 sign-lower-lip-out = Unterlippe außen
 sign-lower-lip-out-look = Die Unterlippe ist nach außen gestülpt; die Oberlippe darf flach liegen.
 sign-lower-lip-out-try = Neu anlegen, das Kind etwas tiefer.
-sign-quiet = Leise, kein Klick
-sign-quiet-look = Schlucken darf zu hören sein, aber kein Klicken oder Schmatzen.
-sign-quiet-try = Das Kind näher holen oder neu anlegen; bleibt das Klicken, daran denken, den Mund ansehen zu lassen.
+sign-quiet = Kein Schnalzen
+sign-quiet-look = Schlucken darf zu hören sein, aber kein Schnalzen oder Schmatzen.
+sign-quiet-try = Das Kind näher holen oder neu anlegen; bleibt das Schnalzen, daran denken, den Mund ansehen zu lassen.
 
 ## Zustände eines Zeichens. Neben Haken, Fragezeichen und Kreuz.
 
@@ -57,7 +57,7 @@ side-right = Rechts
 ## Haltungen. Auf einer Taste: höchstens etwa 20 Zeichen.
 
 hold-cradle = Wiegehaltung
-hold-cross-cradle = Kreuzhaltung
+hold-cross-cradle = Übergangshaltung
 hold-underarm = Rückenhaltung
 hold-laid-back = Zurückgelehnt
 hold-side-lying = Seitenlage
@@ -72,12 +72,12 @@ hold-twins-laid-back = Zwillinge, liegend
 adjustment-closer-in = Näher heranholen
 adjustment-turn-body = Körper zur Mutter drehen
 adjustment-free-head = Kopf frei lassen
-adjustment-slide-to-nose = Bis Nase an Brustwarze
+adjustment-slide-to-nose = Bis Nase an Mamille
 adjustment-chin-first = Po heran, Kinn zuerst
 adjustment-attach-again = Neu anlegen, Mund weiter
 adjustment-support-mother = Mutter stützen
 adjustment-change-hold = Haltung wechseln
-adjustment-compress = Brust zusammendrücken
+adjustment-compress = Brustkompression
 adjustment-other-breast = Andere Brust
 adjustment-wake = Hautkontakt, wecken
 adjustment-soften-first = Erst etwas ausstreichen
@@ -87,19 +87,19 @@ adjustment-other = Etwas anderes
 ## Was vereinbart ist. Eine Zeile im Plan und auf dem Blatt der Mutter.
 
 plan-feed-often = Anlegen, sooft das Kind sich meldet, Tag und Nacht
-plan-skin-to-skin = Viel Haut an Haut
+plan-skin-to-skin = Viel Hautkontakt
 plan-wake-for-feeds = Vorerst zum Trinken wecken
 plan-keep-hold = Die Haltung behalten, die heute gut war
 plan-work-on-attachment = Bei jedem Anlegen: Mund weit, Kinn an die Brust
-plan-compressions = Brust zusammendrücken, wenn das Saugen nachlässt
+plan-compressions = Brustkompression, wenn das Saugen nachlässt
 plan-both-breasts = Beide Seiten anbieten
 plan-express-after-feeds = Nach dem Stillen Milch gewinnen
 plan-give-expressed-milk = Die gewonnene Milch nach dem Stillen geben, wie vereinbart
 plan-weigh-again = Wieder wiegen
-plan-count-nappies = Nasse und volle Windeln zählen
-plan-nipple-care = Brustwarzen pflegen
+plan-count-nappies = Nasse Windeln und Stuhlwindeln zählen
+plan-nipple-care = Mamillen pflegen
 plan-watch-next-feed = Jemand sieht beim nächsten Stillen zu
-plan-call-baby-doctor = Bei Verschlechterung die Kinderärztin oder den Kinderarzt rufen
+plan-call-baby-doctor = Bei Verschlechterung Kinderärztin oder Kinderarzt rufen
 plan-call-mother-doctor = Bei Verschlechterung die Ärztin oder den Arzt der Mutter rufen
 plan-call-midwife-in-charge = Bei Verschlechterung die leitende Hebamme rufen
 plan-call-feeding-team = Bei Verschlechterung das Stillteam rufen
@@ -109,7 +109,7 @@ plan-medical-team-told = Ärztin oder Arzt ist verständigt
 
 risk-preterm = Vor 37 Wochen geboren
 risk-early-term = Mit 37 oder 38 Wochen geboren
-risk-small-baby = Klein für das Alter
+risk-small-baby = Klein für die Schwangerschaftswoche
 risk-diabetes = Mutter hat Diabetes
 risk-blood-loss = Großer Blutverlust bei der Geburt
 risk-separated = Nach der Geburt getrennt
@@ -122,7 +122,7 @@ risk-first-baby = Erstes Kind
 
 ## Warum die Fachkraft gerufen wurde.
 
-reason-first-look = Erster Blick
+reason-first-look = Erste Beobachtung
 reason-pain = Schmerzen
 reason-not-attaching = Fasst die Brust nicht
 reason-sleepy = Zu schläfrig
@@ -132,7 +132,7 @@ reason-jaundice = Gelbe Haut
 reason-milk-supply = Sorge um die Milch
 reason-engorgement = Volle, harte Brüste
 reason-twins = Zwillinge oder mehr
-reason-mother-asked = Die Mutter hat gebeten
+reason-mother-asked = Wunsch der Mutter
 reason-before-home = Vor der Entlassung
 
 ## Geschlecht des Kindes, wie der Wachstumsstandard es braucht.
@@ -149,10 +149,10 @@ birth-caesarean = Kaiserschnitt
 
 ## Farbe des Stuhls.
 
-stool-black = Schwarz, klebrig
+stool-black = Schwarz, klebrig (Mekonium)
 stool-green = Grün oder braun
 stool-yellow = Gelb
-stool-pale = Blass, kalkig
+stool-pale = Hell, lehmfarben
 stool-bloody = Mit Blut
 
 ## Wie weit gelbe Haut zu sehen ist.
@@ -160,7 +160,7 @@ stool-bloody = Mit Blut
 jaundice-none = Keine
 jaundice-face = Nur Gesicht
 jaundice-body = Gesicht und Körper
-jaundice-extensive = Bis Hände und Füße, oder kräftig
+jaundice-extensive = Bis Hände und Füße, oder sehr kräftig
 
 ## Warnzeichen beim Kind. Auf einer Taste und im Bericht.
 
@@ -180,7 +180,7 @@ baby-danger-distension = Geblähter, harter Bauch
 ## Warnzeichen bei der Mutter. Auf einer Taste und im Bericht.
 
 mother-danger-bleeding = Starke oder zunehmende Blutung, oder Schwäche dabei
-mother-danger-infection = Fieber, Schüttelfrost, Bauchschmerz oder riechender Ausfluss
+mother-danger-infection = Fieber, Schüttelfrost, Bauchschmerz oder übel riechender Wochenfluss
 mother-danger-headache = Kopfschmerz mit Sehstörung oder Erbrechen
 mother-danger-calf = Schmerz oder Schwellung in einer Wade
 mother-danger-chest = Atemnot oder Brustschmerz
@@ -188,7 +188,7 @@ mother-danger-sepsis = Verwirrt, marmoriert oder kein Urin
 mother-danger-breast = Heiße rote Brust, die sich ausbreitet, oder möglicher Abszess
 mother-danger-mind = Gedanken, sich oder dem Kind etwas anzutun, oder wahnhafte Vorstellungen
 
-## Brüste und Brustwarzen vor dem Stillen.
+## Brüste und Mamillen vor dem Stillen.
 
 breast-soft = Weich
 breast-filling = Füllt sich
@@ -197,7 +197,7 @@ breast-red = Rote oder heiße Stelle
 breast-lump = Knoten
 nipple-intact = Unauffällig
 nipple-flat = Flach
-nipple-inverted = Nach innen gezogen
+nipple-inverted = Eingezogen
 nipple-sore = Wund oder rot
 nipple-cracked = Rissig oder mit Blase
 nipple-bleeding = Blutet
@@ -217,7 +217,7 @@ baby-state-hungry = Noch hungrig
 baby-state-sleepy = Früh eingeschlafen, schwer zu wecken
 baby-state-unsettled = Weint oder überstreckt sich
 
-## Wer das Stillen beendet hat.
+## Wer die Mahlzeit beendet hat.
 
 ended-by-baby = Das Kind
 ended-by-mother = Die Mutter
@@ -226,17 +226,17 @@ ended-by-interrupted = Unterbrochen
 
 ## Wann gewogen wurde.
 
-weighing-routine = Ohne Bezug zum Stillen
+weighing-routine = Ohne Bezug zu einer Mahlzeit
 weighing-before-feed = Vor dem Stillen
 weighing-after-feed = Nach dem Stillen
 
-## Zeilen im Verlauf des Stillens.
+## Zeilen im Verlauf der Mahlzeit.
 
 tap-on = An der Brust
-tap-off = Von der Brust ab
+tap-off = Brust losgelassen
 tap-suck = Saugen
 tap-suck-swallow = Saugen mit Schlucken
 tap-swallow = Schlucken allein
-tap-unwatched = Ab hier schaut niemand
+tap-unwatched = Ab hier unbeobachtet
 tap-watched = Wieder beobachtet
-tap-end = Stillen beendet
+tap-end = Mahlzeit beendet

@@ -19,7 +19,7 @@ note-weight = Gewicht { $grams } g.
 # $change wie "-7,1 %".
 note-weight-change = Gewicht { $grams } g, { $change } zum Geburtsgewicht.
 # $facts eine Liste der folgenden Nachrichten.
-note-feed = Stillen { $number } { $side }: { $facts }.
+note-feed = Mahlzeit { $number } { $side }: { $facts }.
 note-minutes = { $minutes } min
 note-unwatched = davon { $minutes } min unbeobachtet
 # $clock wie "1:10", Minuten und Sekunden nach dem Beginn.
@@ -33,15 +33,15 @@ note-doubts = fraglich: { $doubts }
 note-doubt-few-swallows = wenige Schlucke bemerkt
 note-doubt-few-sucks = wenige Saugzüge getippt
 note-doubt-long-unwatched = viel unbeobachtet
-note-doubt-too-fast = Tipps schneller als ein Kiefer
-note-doubt-out-of-order = Tipps in falscher Reihenfolge
+note-doubt-too-fast = schneller getippt, als ein Kiefer sich bewegt
+note-doubt-out-of-order = in falscher Reihenfolge getippt
 note-doubt-unresolved-touches = Berührungen nicht zuzuordnen
-note-doubt-long-silence = lange kein Tipp
+note-doubt-long-silence = lange nichts getippt
 note-doubt-phases-unsure = Phasen schwer zu unterscheiden
 note-nipple = Mamille danach: { $nipple }
 note-nipple-unseen = Mamille danach nicht angesehen
 # Where feeds differ. $signs as the sentences below.
-note-signs-feed = Stillen { $number }: { $signs }
+note-signs-feed = Mahlzeit { $number }: { $signs }
 note-signs-all = Alle Zeichen für Haltung und Anlegen gesehen.
 note-signs-none = Zeichen für Haltung und Anlegen nicht angesehen.
 note-signs-missing = Zeichen nicht gesehen: { $signs }.
@@ -61,7 +61,7 @@ note-own-words =
         [one] 1 Planpunkt in eigenen Worten steht im Eintrag.
        *[other] { $count } Planpunkte in eigenen Worten stehen im Eintrag.
     }
-note-next-look = Nächster Besuch: { $due }.
+note-next-look = Nächste Kontrolle: { $due }.
 note-shortened =
     { $count ->
         [one] Gekürzt: 1 Teil ausgelassen, siehe Eintrag.
@@ -72,7 +72,7 @@ note-end = Beschreibt, stellt keine Diagnose. Besuch { $id }
 
 ## Die einfache Seite.
 
-report-title = Beobachtetes Stillen: Bericht eines Besuchs
+report-title = Beobachtete Mahlzeit: Bericht eines Besuchs
 report-pair = Bett: { $bed }, { $initials }
 report-visit = Besuch { $id }, begonnen { $began }, durch { $specialist }
 report-amends = Geändert: dieser Bericht ersetzt den Besuch { $id }.
@@ -80,7 +80,7 @@ report-signed = Unterschrieben von { $by }, { $when }
 report-not-signed = Nicht unterschrieben.
 report-no-finding = Keine Regel verlangte etwas.
 report-source = Quelle: { $source }
-report-tries = Üblicher Versuch: { $tries }
+report-tries = Üblich ist: { $tries }
 report-call = Rufen: { $whom }
 report-acknowledged = Zur Kenntnis genommen von { $by }, { $when }
 report-not-acknowledged = Noch nicht zur Kenntnis genommen.
@@ -91,27 +91,27 @@ report-born = Geboren
 report-gestation = Schwangerschaftsdauer bei Geburt
 report-weeks-days = { $weeks } Wochen { $days } Tage
 report-birth-weight = Geburtsgewicht
-report-way-of-birth = Geburtsweg
+report-way-of-birth = Geburtsmodus
 report-risk-notes = Braucht vielleicht mehr Hilfe wegen
 report-reasons = Gerufen wegen
 report-last-day = Die letzten 24 Stunden, wie erzählt
 report-last-day-not-asked = Nicht erfragt.
 report-feeds = Mahlzeiten an der Brust
 report-wet = Nasse Windeln
-report-dirty = Windeln mit Stuhl
+report-dirty = Stuhlwindeln
 report-stool = Letzter Stuhl
-report-urates = Rosa oder ziegelrote Flecken
+report-urates = Rosa oder ziegelrote Flecken (Ziegelmehl)
 report-meconium = Je Stuhl abgesetzt (Mekonium)
 report-dark-urine = Dunkler Urin, der die Windel färbt
 report-hours-since-wet = Seit der letzten nassen Windel
 report-expressed = Abgepumpte Milch gegeben
-report-supplement = Nahrung oder Spendermilch gegeben
+report-supplement = Pre-Nahrung oder Spenderinnenmilch gegeben
 report-sleepy = Muss zu den meisten Mahlzeiten geweckt werden
 report-jaundice = Gelbe Haut
 report-temperature = Temperatur
-report-baby-danger = Gefahrenzeichen beim Kind
-report-mother-danger = Gefahrenzeichen bei der Mutter
-report-asked-none = erfragt, keine
+report-baby-danger = Warnzeichen beim Kind
+report-mother-danger = Warnzeichen bei der Mutter
+report-asked-none = gefragt, keine
 report-unknown = nicht bekannt
 report-not-asked = nicht erfragt
 report-not-looked = nicht angesehen
@@ -123,7 +123,7 @@ report-weight-none = Bei diesem Besuch nicht gewogen.
 report-weighed = { $when }: { $grams } g, { $moment }, { $clothes }, { $step }
 report-told-later = früher gewogen, beim Besuch berichtet
 report-clothed = in Kleidung oder Windel
-report-unclothed = nackt
+report-unclothed = unbekleidet
 report-step = Teilung der Waage { $grams } g
 report-step-unknown = Teilung der Waage nicht bekannt
 # Ein 95-%-Intervall oder der übliche Bereich, hinter seiner Zahl.
@@ -135,7 +135,7 @@ report-nappy-heavy = nass und schwer
 report-nappy-not-wet = nicht nass
 report-before = Vor dem Stillen
 report-breast-before = { $side }: Brust { $breast }, Mamille { $nipple }
-report-feed = Stillen { $number }, { $side }
+report-feed = Mahlzeit { $number }, { $side }
 report-holds = Stillhaltung
 report-feed-ended = { $began } bis { $ended }, { $clock } lang, beendet durch: { $by }
 report-feed-running = Begonnen { $began }, nicht beendet.
@@ -149,14 +149,14 @@ report-first-flow =
     }
 report-no-flow = In der beobachteten Zeit wurde kein Milchfluss gesehen.
 report-phases = Zeit in jeder Phase
-report-whole-feed = ganzes Stillen
+report-whole-feed = ganze Mahlzeit
 # $rate und $ratio Zahlen mit ihren Intervallen.
 report-rates = { $phase }: Saugzüge je Minute { $rate }, Saugzüge je Schluck { $ratio }
 report-too-few = zu wenige für eine Aussage
 report-runs =
     { $runs ->
-        [one] Eine Saugfolge mit { $sucks } Saugzügen, { $seconds } s
-       *[other] { $runs } Saugfolgen, die Hälfte davon mit { $sucks } Saugzügen oder mehr; Median { $seconds } s
+        [one] Eine Saugserie mit { $sucks } Saugzügen, { $seconds } s
+       *[other] { $runs } Saugserien, die Hälfte davon mit { $sucks } Saugzügen oder mehr; Median { $seconds } s
     }
 report-rests =
     { $rests ->
@@ -182,16 +182,16 @@ report-signs-unlooked = Nicht angesehen
 report-notes = Notizen
 report-plan = Vereinbart
 report-plan-none = Nichts vereinbart.
-report-next-look = Nächster Besuch
+report-next-look = Nächste Kontrolle
 report-next-look-none = nicht festgelegt
 report-odd =
     { $count ->
         [one] Ein Eintrag des Journals passt nicht an seine Stelle.
        *[other] { $count } Einträge des Journals passen nicht an ihre Stelle.
     }
-report-policy = Beurteilt nach Stationsregel { $name }, Version { $version }, { $hash }
+report-policy = Beurteilt nach den Stationsregeln { $name }, Version { $version }, { $hash }
 report-versions = Feedside { $app }; Regeln { $rhythm }, { $growth }, { $findings }
-report-caution = Diese Seite beschreibt, was gesehen und berechnet wurde. Sie stellt keine Diagnose. Die Regeln vor Ort und die Fachperson entscheiden.
+report-caution = Diese Seite beschreibt, was gesehen und berechnet wurde. Sie stellt keine Diagnose. Hausinterne Vorgaben und die Fachkraft entscheiden.
 report-hours =
     { $count ->
         [one] 1 Stunde
@@ -225,8 +225,8 @@ figure-who-z = WHO-z für das Gewicht in diesem Alter
 figure-who-centile = WHO-Perzentile
 figure-back-at-birth-weight = Geburtsgewicht wieder erreicht im Alter von
 figure-gain-per-day = Zunahme bis zum letzten Gewicht
-figure-test-weighing = Trinkmenge nach Wiegeprobe
+figure-test-weighing = Trinkmenge nach Stillprobe
 figure-wet-expected = Nasse Windeln, an diesem Tag erwartet
-figure-dirty-expected = Windeln mit Stuhl, an diesem Tag erwartet
+figure-dirty-expected = Stuhlwindeln, an diesem Tag erwartet
 figure-usual-feed = Übliche Menge einer Mahlzeit in diesem Alter, keine Verordnung
 figure-weight-asked = Nachzufragen, Gewicht von

@@ -93,7 +93,7 @@ sheet-help-mother-1 = Sie stark bluten oder Ihnen schwarz vor den Augen wird
 sheet-help-mother-2 = Sie Fieber haben oder die Brust an einer Stelle heiß und rot ist und weh tut
 sheet-help-mother-3 = der Kopf sehr weh tut oder Sie nicht gut sehen
 sheet-help-mother-4 = die Brust innen oder eine Wade weh tut oder Sie kaum Luft bekommen
-sheet-help-mother-5 = Sie daran denken, sich oder dem Kind etwas zu tun
+sheet-help-mother-5 = Sie daran denken, sich oder dem Kind etwas anzutun
 
 ## Das Ende.
 

@@ -8,9 +8,9 @@ ward-empty = Noch keine Paare.
 ward-demo = Mit erfundener Station füllen
 ward-demo-quiet = Zum Ausprobieren. Keine echten Personen.
 ward-due-now = Fällig seit { $time }
-ward-due-at = Nächster Blick { $time }
+ward-due-at = Nächste Kontrolle { $time }
 ward-not-seen = Noch nicht gesehen
-ward-no-next-look = Kein nächster Blick gesetzt
+ward-no-next-look = Keine Kontrolle geplant
 ward-waiting-receipt = Wartet auf Quittung
 ward-visit-open = Besuch offen
 # Was zuletzt gefunden wurde: { $level } "Heute handeln", { $rule } "Großer Gewichtsverlust", { $count } weitere Regeln, die ärztliche Hilfe verlangen.

@@ -26,7 +26,7 @@ before-naked = No clothes
 before-clothed = Clothed
 before-weight-odd = { $grams } g is far from the birth weight. Check the scale and the unit; save it again if it is right.
 before-weight-not = A weight is a whole number of grams.
-before-weight-no-time = Set the day and the time at which it was weighed, then keep it.
+before-weight-no-time = Set the day and the time at which it was weighed, then save it.
 # Also for a visit in which there is no feed to watch.
 before-findings = Findings and plan
 before-start = Start of the feed

@@ -19,7 +19,7 @@ clerk-no-receipt = The receipt of the next record appears here.
 clerk-inbox = Inbox
 clerk-search = Search
 clerk-leave-search = Whole list
-clerk-search-line = Bed, initials, sign, receipt or day
+clerk-search-line = Bed, initials, specialist, receipt or day
 clerk-search-do = A record can be scanned while you search.
 # $arrived a date and time, $tablet what the tablet is called here, $receipt ten digits.
 clerk-arrived = Arrived { $arrived } from { $tablet }. Receipt { $receipt }.

@@ -17,15 +17,15 @@ finding-baby-colour = Blue, grey, mottled or very pale
 finding-baby-colour-reason = A changed colour of the skin may mean serious illness.
 finding-baby-green-vomit = Green vomit
 finding-baby-green-vomit-reason = Green vomit may mean a blocked bowel.
-finding-baby-bulging-fontanelle = Bulging soft spot
-finding-baby-bulging-fontanelle-reason = A bulging soft spot may mean serious illness.
-finding-baby-rash = A rash that does not fade under pressure
+finding-baby-bulging-fontanelle = Bulging fontanelle
+finding-baby-bulging-fontanelle-reason = A bulging fontanelle may mean serious illness.
+finding-baby-rash = A rash that does not fade when pressed
 finding-baby-rash-reason = Such a rash may mean serious infection.
 finding-baby-cord = Redness or pus at the cord
 finding-baby-cord-reason = It may mean infection of the cord.
 finding-baby-not-feeding = Will not feed at all
 finding-baby-not-feeding-reason = A young baby that stops feeding may be seriously ill.
-finding-baby-distension = Swollen, tense belly
+finding-baby-distension = Swollen, tense tummy
 finding-baby-distension-reason = It may mean a blocked bowel or serious infection.
 finding-baby-danger-other = A danger sign that this version does not know
 finding-baby-danger-other-reason = A newer version recorded a danger sign. Read the record and look at the baby.
@@ -34,7 +34,7 @@ finding-baby-jaundice-first-day-reason = Yellow skin in the first 24 hours of li
 finding-baby-jaundice-extensive = Yellow to hands and feet, or very deep
 finding-baby-jaundice-extensive-reason = Extensive yellow skin may mean a level that needs treatment.
 finding-baby-sleepy-yellow-few-feeds = Sleepy, yellow and few feeds together
-finding-baby-sleepy-yellow-few-feeds-reason = { $feeds } feeds in 24 hours, at least { $least } expected; the three together can feed on each other quickly.
+finding-baby-sleepy-yellow-few-feeds-reason = { $feeds } feeds in 24 hours, at least { $least } expected; the three together can quickly make each other worse.
 finding-baby-temperature-fever = Fever
 finding-baby-temperature-fever-reason = { $temperature }; under three months, 38 degrees or more needs a doctor now.
 finding-baby-temperature-high = Temperature too high
@@ -48,7 +48,7 @@ finding-baby-stool-bloody-reason = Blood in the stool has to be looked at by a d
 finding-baby-jaundice = Yellow skin
 finding-baby-jaundice-reason = Seen at { $age } of age. To be measured, not judged by eye.
 finding-baby-jaundice-prolonged = Yellow for longer than usual
-finding-baby-jaundice-prolonged-reason = Still seen at { $age } of age; beyond { $limit } it is to be looked into. Stool and urine colour matter.
+finding-baby-jaundice-prolonged-reason = Still seen at { $age } of age; beyond { $limit } it needs investigating. Note the colour of stool and urine.
 finding-baby-temperature-cool = A little cool
 finding-baby-temperature-cool-reason = { $temperature }, below 36.5 degrees. Warm skin to skin and measure again.
 finding-baby-clicking = Clicking at the breast
@@ -57,15 +57,15 @@ finding-baby-clicking-reason = Clicking often means that the seal breaks: shallo
 ## Mother.
 
 finding-mother-bleeding = Mother: heavy bleeding or faintness
-finding-mother-bleeding-reason = Sudden or growing loss, or faintness with it, may be a haemorrhage.
-finding-mother-infection = Mother: fever, shivering, belly pain or offensive loss
+finding-mother-bleeding-reason = Sudden or increasing loss, or faintness with it, may be a haemorrhage.
+finding-mother-infection = Mother: fever, shivering, tummy pain or offensive loss
 finding-mother-infection-reason = It may be a serious infection.
-finding-mother-headache = Mother: headache with changed sight, nausea or vomiting
+finding-mother-headache = Mother: headache with disturbed vision, nausea or vomiting
 finding-mother-headache-reason = It may be dangerously high blood pressure after birth.
 finding-mother-calf = Mother: pain or swelling in one calf
 finding-mother-calf-reason = It may be a clot in a vein.
 finding-mother-chest = Mother: short of breath or chest pain
-finding-mother-chest-reason = It may be a clot in the lung or trouble of the heart.
+finding-mother-chest-reason = It may be a clot in the lung or a heart problem.
 finding-mother-sepsis = Mother: confused, mottled or passing no urine
 finding-mother-sepsis-reason = It may be sepsis.
 finding-mother-breast = Mother: spreading hot red breast, or a lump that may be an abscess
@@ -78,10 +78,7 @@ finding-mother-danger-other-reason = A newer version recorded a danger sign. Rea
 ## Weight.
 
 finding-weight-below-line = Weight below the -2.5 SDS line
-finding-weight-below-line-reason = { $loss } of the birth weight lost; at an age of { $day ->
-        [one] { $day } day
-       *[other] { $day } days
-    } the line is at { $line }. Very few healthy breastfed babies lose more.
+finding-weight-below-line-reason = { $loss } of the birth weight lost; at an age of { $day } the line is at { $line }. Very few healthy breastfed babies lose more.
 finding-weight-loss-second-week = More than a tenth still lost in the second week
 finding-weight-loss-second-week-reason = { $loss } of the birth weight lost at { $age } of age; more than { $limit } in the second week is a reason for referral.
 finding-weight-loss-medical = Very large weight loss
@@ -123,8 +120,8 @@ finding-weight-test-enough-reason = { $intake }, at least { $end } with what the
 
 finding-output-no-wet = No wet nappy
 finding-output-no-wet-reason = None for { $hours } or more at { $age } of age. The baby may be dry.
-finding-output-wet-gap = Long since the last wet nappy
-finding-output-wet-gap-reason = { $hours }; from { $limit } on it is to be acted on.
+finding-output-wet-gap = A long time since the last wet nappy
+finding-output-wet-gap-reason = { $hours }; act from { $limit }.
 finding-output-few-wet = Few wet nappies
 finding-output-few-wet-reason = { $count } in 24 hours; at least { $least } expected on day { $day } of life.
 finding-output-no-dirty = No dirty nappy
@@ -132,7 +129,7 @@ finding-output-no-dirty-reason = None in 24 hours; at least { $least } expected 
 finding-output-few-dirty = Few dirty nappies
 finding-output-few-dirty-reason = { $count } in 24 hours; at least { $least } expected on day { $day } of life. Half of all breastfed babies have four or more on day four.
 finding-output-black-late = Stool still black
-finding-output-black-late-reason = On day { $day } of life. By then it is usually yellow; black stool so late goes with little milk.
+finding-output-black-late-reason = On day { $day } of life. By then it is usually yellow; black stool this late goes with little milk.
 finding-output-urates = Pink or brick-red staining
 finding-output-urates-reason = Seen at { $age } of age. After the first two days it may mean too little milk.
 finding-output-colour-behind = Stool colour behind its day
@@ -214,17 +211,17 @@ finding-rhythm-flow-seen-reason = It began after { $first } and lasted { $flow }
 ## Pain.
 
 finding-pain-severe = Severe pain
-finding-pain-severe-reason = { $score } after the first seconds; from { $limit } on it is severe.
+finding-pain-severe-reason = { $score } after the first seconds; from { $limit } it is severe.
 finding-pain-severe-latching = Severe pain as the baby goes on
 finding-pain-severe-latching-reason = { $score } in the first seconds; from { $limit } on it is severe. Times the baby went on so: { $count }. The baby came off before it could ease, or it came back with going on again.
 finding-pain-through-feed = Pain through the feed
 finding-pain-through-feed-reason = Up to { $score }, going on for { $seconds }. Pain that stays means adjust or get help.
 finding-pain-at-end = Pain at the end of the feed
-finding-pain-at-end-reason = { $score } when last told; from { $limit } on it is to be acted on.
+finding-pain-at-end-reason = { $score } when last told; act from { $limit }.
 finding-pain-beyond-start = Pain beyond the first seconds
-finding-pain-beyond-start-reason = { $score } later than about 20 seconds after going on; from { $limit } on it counts.
+finding-pain-beyond-start-reason = { $score } more than about 20 seconds after going on; it counts from { $limit }.
 finding-pain-after = Pain after the feed
-finding-pain-after-reason = { $score } after the end; from { $limit } on it counts. Pressure, damage, cold and tightened vessels are usual causes.
+finding-pain-after-reason = { $score } after the end; it counts from { $limit }. Pressure, damage, cold and tightened vessels are usual causes.
 finding-pain-settled = Pain settled
 finding-pain-settled-reason = From { $before } to { $after }.
 finding-pain-none = No pain to speak of
@@ -235,9 +232,9 @@ finding-pain-none-reason = She was asked during the feed.
 finding-nipple-damaged = Nipple damaged
 finding-nipple-damaged-reason = Cracked, blistered or bleeding. The usual cause is how the baby is attached.
 finding-nipple-misshapen = Nipple flattened or creased after the feed
-finding-nipple-misshapen-reason = It was pressed: often shallow attachment.
+finding-nipple-misshapen-reason = It was compressed: often shallow attachment.
 finding-nipple-blanched = Nipple white after the feed
-finding-nipple-blanched-reason = It was pressed, or its vessels tightened.
+finding-nipple-blanched-reason = It was compressed, or its vessels tightened (vasospasm).
 finding-breast-red = Red or hot area of the breast
 finding-breast-red-reason = It may be inflamed. No better within a day of good feeding: medical review.
 finding-breast-lump = Lump in the breast
@@ -270,7 +267,7 @@ finding-risk-jaundice-reason = Born before 38 weeks, or jaundice was treated in 
 finding-risk-milk-later = Milk may come later
 finding-risk-milk-later-reason = { $notes } noted: blood loss, breast surgery, separation or diabetes. Early and frequent feeding or expressing helps.
 finding-risk-tongue = Tongue looks restricted, and the feed shows signs of it
-finding-risk-tongue-reason = Clicking, a pressed nipple or pain was found as well. A person trained in it should look.
+finding-risk-tongue-reason = Clicking, a compressed nipple or pain was found as well. Someone trained in it should look.
 
 ## Sources, as they stand below a finding. Titles of publications stay as they are.
 

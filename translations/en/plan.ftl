@@ -3,7 +3,7 @@
 plan-title = Plan
 plan-agreed = What is agreed
 plan-usual = Usual for what was found
-plan-usual-none = Nothing was found that has a usual remedy.
+plan-usual-none = Nothing was found for which anything is usual.
 plan-own-words = In your own words
 plan-add = Add
 plan-next-look = Next look
@@ -17,7 +17,7 @@ plan-signed = Signed by { $by }, { $time }
 plan-to-codes = Show the codes
 plan-trouble-running = A feed is still running. End it before signing.
 plan-trouble-review = Medical review now is not acknowledged. Go to Looking back and acknowledge it.
-plan-trouble-specialist = Write your sign in Settings first.
+plan-trouble-specialist = Enter your initials in Settings first.
 plan-more = More
 plan-until = Until then
 plan-weigh = Put in a weight or a nappy

@@ -77,7 +77,7 @@ adjustment-chin-first = Bottom in, chin first
 adjustment-attach-again = Attach again, mouth wider
 adjustment-support-mother = Support the mother
 adjustment-change-hold = Change the hold
-adjustment-compress = Compress the breast
+adjustment-compress = Breast compressions
 adjustment-other-breast = Other breast
 adjustment-wake = Skin to skin, wake
 adjustment-soften-first = Express a little first
@@ -91,7 +91,7 @@ plan-skin-to-skin = Plenty of skin to skin
 plan-wake-for-feeds = Wake the baby for feeds for now
 plan-keep-hold = Keep the hold that worked today
 plan-work-on-attachment = Wide mouth and chin in at each feed
-plan-compressions = Compress the breast when sucking slows
+plan-compressions = Breast compressions when sucking slows
 plan-both-breasts = Offer both breasts
 plan-express-after-feeds = Express after feeds
 plan-give-expressed-milk = Give the expressed milk after feeds, in the agreed way
@@ -124,7 +124,7 @@ risk-first-baby = First baby
 
 reason-first-look = First look
 reason-pain = Pain
-reason-not-attaching = Does not attach
+reason-not-attaching = Not attaching
 reason-sleepy = Too sleepy
 reason-weight = Weight
 reason-nappies = Few nappies
@@ -132,7 +132,7 @@ reason-jaundice = Yellow skin
 reason-milk-supply = Worry about milk
 reason-engorgement = Full, tight breasts
 reason-twins = Twins or more
-reason-mother-asked = The mother asked
+reason-mother-asked = Mother's request
 reason-before-home = Before going home
 
 ## The baby's sex, as the growth standard needs it.
@@ -149,7 +149,7 @@ birth-caesarean = Caesarean
 
 ## Colour of stool.
 
-stool-black = Black, tarry
+stool-black = Black, tarry (meconium)
 stool-green = Green or brown
 stool-yellow = Yellow
 stool-pale = Pale, chalky
@@ -170,18 +170,18 @@ baby-danger-fit = A fit
 baby-danger-breathing = Fast, laboured or grunting breathing
 baby-danger-colour = Blue, grey, mottled or very pale
 baby-danger-green-vomit = Green vomit
-baby-danger-bulging-fontanelle = Bulging soft spot
-baby-danger-rash = Rash that does not fade under pressure
+baby-danger-bulging-fontanelle = Bulging fontanelle
+baby-danger-rash = Rash that does not fade when pressed
 baby-danger-cord = Redness or pus at the cord
 baby-danger-not-feeding = Will not feed at all
 baby-danger-jaundice-first-day = Yellow within the first 24 hours
-baby-danger-distension = Swollen, tense belly
+baby-danger-distension = Swollen, tense tummy
 
 ## Danger signs of the mother. On a key, and in a report.
 
-mother-danger-bleeding = Heavy or growing bleeding, or faint
-mother-danger-infection = Fever, shivering, belly pain or foul-smelling loss
-mother-danger-headache = Headache with changed sight or vomiting
+mother-danger-bleeding = Heavy or increasing bleeding, or faint
+mother-danger-infection = Fever, shivering, tummy pain or offensive loss
+mother-danger-headache = Headache with disturbed vision or vomiting
 mother-danger-calf = Pain or swelling in one calf
 mother-danger-chest = Short of breath, or chest pain
 mother-danger-sepsis = Confused, mottled, or passing no urine

@@ -27,7 +27,7 @@ note-first-flow = milk flowing from { $clock } on
 note-flow = for { $minutes } min in all
 note-no-flow = no milk flow seen
 note-counts = { $sucks } sucks, { $swallows } swallows counted
-note-sucks-per-swallow = { $value } ({ $low } to { $high }) sucks a swallow in flow
+note-sucks-per-swallow = { $value } ({ $low } to { $high }) sucks per swallow in flow
 note-doubts = in doubt: { $doubts }
 # a few words, of note-doubts
 note-doubt-few-swallows = few swallows noticed
@@ -123,7 +123,7 @@ report-weight-none = Not weighed in this visit.
 report-weighed = { $when }: { $grams } g, { $moment }, { $clothes }, { $step }
 report-told-later = taken earlier and told at the visit
 report-clothed = in clothes or nappy
-report-unclothed = bare
+report-unclothed = unclothed
 report-step = scale step { $grams } g
 report-step-unknown = scale step not known
 # A 95 % interval or the range of what is usual, behind its number.
@@ -151,7 +151,7 @@ report-no-flow = No milk flow was seen in the watched time.
 report-phases = Time in each phase
 report-whole-feed = whole feed
 # $rate and $ratio numbers with their intervals.
-report-rates = { $phase }: sucks a minute { $rate }, sucks a swallow { $ratio }
+report-rates = { $phase }: sucks per minute { $rate }, sucks per swallow { $ratio }
 report-too-few = too few to say
 report-runs =
     { $runs ->

@@ -39,7 +39,7 @@ sheet-plan-keep-hold = Keep the hold that felt good today.
 sheet-plan-work-on-attachment = Wait for a wide mouth. Then bring your baby in, chin first.
 sheet-plan-compressions = Press your breast gently when the sucks get slow.
 sheet-plan-both-breasts = Offer both breasts at each feed.
-sheet-plan-express-after-feeds = Take off some milk by hand or by pump after feeds.
+sheet-plan-express-after-feeds = Express some milk by hand or by pump after feeds.
 sheet-plan-give-expressed-milk = Give this milk after feeds, in the way we showed you.
 sheet-plan-weigh-again = We will weigh your baby again.
 sheet-plan-count-nappies = Count the wet and the dirty nappies.
@@ -53,7 +53,7 @@ sheet-plan-medical-team-told = We have told a doctor.
 
 ## Signs that milk goes in.
 
-sheet-milk = How you can see that milk goes in
+sheet-milk = How to tell that your baby is getting milk
 sheet-milk-1 = The sucks are fast at first. Then they get slow and deep.
 sheet-milk-2 = You hear or see your baby swallow.
 sheet-milk-3 = It does not hurt once the first few sucks are over.
@@ -93,7 +93,7 @@ sheet-help-mother-1 = you bleed a lot, or feel faint
 sheet-help-mother-2 = you have a fever, or a part of your breast is hot, red and sore
 sheet-help-mother-3 = your head hurts badly, or you cannot see well
 sheet-help-mother-4 = your chest or one calf hurts, or you are short of breath
-sheet-help-mother-5 = you think of harm to you or to your baby
+sheet-help-mother-5 = you have thoughts of harming yourself or your baby
 
 ## The end.
 

@@ -5,6 +5,7 @@ use slint::Global;
 use crate::app::around::Around;
 use crate::app::lists::list;
 use crate::app::{say, ui};
+use crate::findings::{CallWhom, Judged, Policy};
 use crate::record::{Coded, PlanItem, PlanWhat};
 use crate::report::phrase;
 use crate::words::Words;
@@ -20,8 +21,9 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     let now = around.now.wall;
     screen.set_title(say::title(&open.pair).into());
     screen.set_quiet(words.say("plan-title").into());
-    let mut usual: Vec<PlanWhat> = open
-        .judged(around.policy, now)
+    let judged = open.judged(around.policy, now);
+    screen.set_advice(advice(&judged, around.policy, words).into());
+    let mut usual: Vec<PlanWhat> = judged
         .findings
         .iter()
         .flat_map(|finding| finding.plan.iter().filter_map(Coded::known))
@@ -79,6 +81,34 @@ pub fn render(model: &Model, around: &Around<'_>, words: &Words, window: &ui::Ap
     let notes = open.folded.notes.iter().map(|(_, text)| text);
     screen.set_notes(list(own.chain(notes).map(|text| text.as_str().into())));
     sign(model, around, words, &screen);
+}
+
+/// What is usually tried for all that was found, and whom to call, each once; empty lines left out.
+fn advice(judged: &Judged, policy: &Policy, words: &Words) -> String {
+    let mut tries: Vec<String> = Vec::new();
+    let mut calls: Vec<String> = Vec::new();
+    let once = |all: &mut Vec<String>, one: String| {
+        if !all.contains(&one) {
+            all.push(one);
+        }
+    };
+    for finding in &judged.findings {
+        for it in &finding.tries {
+            once(&mut tries, say::coded(words, "adjustment", it.word()));
+        }
+        if finding.call != CallWhom::Nobody {
+            let whom = say::stored(words, "call", finding.call);
+            let number = policy.call(finding.call);
+            once(&mut calls, phrase::with_number(words, whom, number));
+        }
+    }
+    let line = |id: &str, name: &'static str, all: Vec<String>| {
+        (!all.is_empty()).then(|| words.say_with(id, &[(name, all.join("; ").into())]))
+    };
+    let tries = line("report-tries", "tries", tries);
+    let calls = line("report-call", "whom", calls);
+    let lines: Vec<String> = calls.into_iter().chain(tries).collect();
+    lines.join("\n")
 }
 
 fn sign(model: &Model, around: &Around<'_>, words: &Words, screen: &ui::PlanAdapter<'_>) {

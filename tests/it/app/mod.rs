@@ -26,3 +26,4 @@ mod toolkit;
 mod touch;
 mod ward_list;
 mod ward_policy;
+mod ward_says;

@@ -66,11 +66,11 @@ fn what_needs_a_doctor_now_leads_and_the_rest_follows_in_the_order_of_need() {
             Lang::De,
             &[
                 "Gewicht 3049 g, -10,3% zum Geburtsgewicht",
-                "Stillen 1 Links",
+                "Mahlzeit 1 Links",
                 "Zeichen nicht gesehen: Kinn",
                 "Schmerz, 0 bis 10, der Reihe nach: 6, 2, kann es nicht sagen",
                 "Vereinbart: ",
-                "Naechster Besuch: 4. Maerz 2026, 15:30",
+                "Naechste Kontrolle: 4. Maerz 2026, 15:30",
             ][..],
         ),
     ] {
@@ -95,7 +95,7 @@ fn what_needs_a_doctor_now_leads_and_the_rest_follows_in_the_order_of_need() {
 fn a_number_stands_with_its_interval_and_its_doubts() {
     let note = text(&sample_facts(), &Words::new(Lang::En));
     assert!(
-        note.contains("3.1 (1.9 to 5.2) sucks a swallow in flow, in doubt: "),
+        note.contains("3.1 (1.9 to 5.2) sucks per swallow in flow, in doubt: "),
         "{note}"
     );
     assert!(note.contains("1.0 min of it unwatched"), "{note}");

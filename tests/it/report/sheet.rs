@@ -28,7 +28,7 @@ fn it_says_what_went_well_what_to_try_what_comes_and_when_to_get_help_in_this_or
                 "What went well",
                 "What to try",
                 "We will weigh your baby again.",
-                "How you can see that milk goes in",
+                "How to tell that your baby is getting milk",
                 "Your baby weighed 3400\u{a0}g at birth. On 4 Mar 2026 it was 3049\u{a0}g.",
                 "3\u{2013}4\t3 or more\t2 or more\tgreen, yellow",
                 "7\u{2013}28\t6 or more, heavy",

@@ -119,8 +119,8 @@ fn a_month_is_told_like_this() {
     for line in [
         "Beobachtete Zeit | 12 Std. 30 Min. | ",
         "Sofort ärztlich beurteilen | 2 von 38 (5\u{a0}%) | der beurteilten Besuche",
-        "Erster Milchfluss nach | 1:35 (1:01 bis 2:31) | 31 Stillmahlzeiten, die Hälfte liegt dazwischen",
-        "Zuletzt 4 oder mehr | 1 von 9 | der Stillmahlzeiten, bei denen dann ein Wert genannt wurde",
+        "Erster Milchfluss nach | 1:35 (1:01 bis 2:31) | 31 Mahlzeiten, die Hälfte liegt dazwischen",
+        "Zuletzt 4 oder mehr | 1 von 9 | der Mahlzeiten, bei denen dann ein Wert genannt wurde",
         "Po heran, Kinn zuerst | 12-mal | ",
     ] {
         assert!(german.iter().any(|it| it == line), "{line}\n{german:#?}");
