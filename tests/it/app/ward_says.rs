@@ -36,12 +36,12 @@ fn each_line_says_its_level_and_a_red_one_by_which_rule() {
         .map(|level| phrase::of(&words, "level", *level));
     let levels: Vec<String> = levels.collect();
     let rows = rows();
-    assert!(rows.iter().any(|row| row.found != ""));
+    assert!(rows.iter().any(|row| !row.found.is_empty()));
     for row in &rows {
         let level = levels
             .iter()
             .find(|level| row.found.starts_with(level.as_str()));
-        assert!(row.found == "" || level.is_some(), "{}", row.found);
+        assert!(row.found.is_empty() || level.is_some(), "{}", row.found);
         if row.review {
             let rule = row.found.strip_prefix("Medical review now: ");
             assert!(rule.is_some_and(|rule| !rule.is_empty()), "{}", row.found);

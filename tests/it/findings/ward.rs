@@ -197,7 +197,7 @@ fn a_visit_with_nothing_found_yet_leaves_what_the_one_before_says() {
         gravest: String::new(),
         ..few.clone()
     };
-    let alone = WardFound::of(&[few.clone()]);
+    let alone = WardFound::of(std::slice::from_ref(&few));
     assert_eq!(WardFound::of(&[few, fresh.clone()]), alone);
     assert_eq!(WardFound::of(&[fresh]), None);
 }
