@@ -22,6 +22,7 @@ fn chart(changes: &[(i64, i64)]) -> (WeightChart, Vec<Place>) {
                 step: None,
                 clothed: false,
                 moment: WeighingMoment::Routine,
+                taken: None,
             };
             (at(*hours), weighing)
         })

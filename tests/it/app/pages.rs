@@ -276,7 +276,7 @@ fn a_call_is_agreed_with_the_wards_own_number() {
     let policy = "name = \"W\"\nversion = \"1\"\nauthor = \"A\"\ndate = \"2026-11-25\"\n\
                   [call]\nbaby_doctor = \"bleep 101\"\n";
     let policy = Policy::from_toml(policy).unwrap();
-    let open = OpenVisit::take_up(sample_pair(), empty_visit(), vec![], now(60_000));
+    let open = OpenVisit::take_up(sample_pair(), empty_visit(), Others::default(), now(60_000));
     let around = Around {
         now: now(60_000),
         open: Some(&open),

@@ -212,6 +212,7 @@ fn a_weight_falls_when_scale_and_handling_do_not_explain_it_and_the_first_loss_s
             step: None,
             clothed: false,
             moment: WeighingMoment::Routine,
+            taken: None,
         };
         let from = hours(to_h - 30);
         let weighings = [(from, weighed(3300)), (hours(to_h), weighed(grams))];
