@@ -1,7 +1,7 @@
 ## Üben an einer simulierten Mahlzeit.
 
 practice-title = Üben
-practice-quiet = Eine simulierte Mahlzeit. Nichts davon wird gespeichert.
+practice-quiet = Simulierte Mahlzeit, nichts wird gespeichert.
 practice-baby = Baby
 baby-first-days = Erste Tage
 baby-established = Trinkt gut
