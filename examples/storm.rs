@@ -68,6 +68,8 @@ fn invented(chance: &mut ChaCha8Rng) -> Visit {
         meconium: None,
         dark_urine: None,
         urates: maybe(it, |it| it.random_bool(0.3)),
+        meconium: maybe(it, |it| it.random_bool(0.3)),
+        dark_urine: maybe(it, |it| it.random_bool(0.3)),
         hours_since_wet: maybe(it, |it| it.random_range(0..30)),
         expressed_ml: maybe(it, |it| Millilitres::new(it.random_range(0..300)).unwrap()),
         supplement_ml: maybe(it, |it| Millilitres::new(it.random_range(0..300)).unwrap()),

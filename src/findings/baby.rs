@@ -110,6 +110,11 @@ pub(super) const RULES: &[Rule] = &[
         "common-practice",
         stool::<{ StoolColour::Bloody as usize }>,
     ),
+    now("baby-urine-dark-yellow", "nice-cg98", urine_dark_yellow).changed("findings-3"),
+    Rule::new("baby-urine-dark", Level::ActToday, "nice-cg98", urine_dark)
+        .plans(&[PlanWhat::MedicalTeamTold, PlanWhat::CountNappies])
+        .calls(CallWhom::BabyDoctor)
+        .changed("findings-3"),
     Rule::new("baby-jaundice", Level::ActToday, "nice-cg98", jaundice)
         .shows(&[("age", Unit::Day)])
         .plans(&[PlanWhat::FeedOften, PlanWhat::MedicalTeamTold])
@@ -297,6 +302,43 @@ fn stool<const COLOUR: usize>(scene: &Scene<'_>) -> Verdict {
         return lacks(Missing::StoolColour);
     }
     held_if(stools.contains(&StoolColour::ALL[COLOUR]), &[])
+}
+
+/// Whether yellow skin is seen, or was in the first day.
+fn ever_yellow(scene: &Scene<'_>) -> Result<bool, Verdict> {
+    let named =
+        dangers(scene).is_ok_and(|told| told.contains(&Coded::Known(BabyDanger::JaundiceFirstDay)));
+    if named {
+        return Ok(true);
+    }
+    scene.told(yellow, Missing::Jaundice)
+}
+
+/// Whether yellow skin is to be measured, or is prolonged.
+fn is_acted_on(scene: &Scene<'_>) -> bool {
+    [jaundice(scene), jaundice_prolonged(scene)]
+        .iter()
+        .any(|it| matches!(it, Verdict::Held(_)))
+}
+
+/// Dark urine in a yellow baby: the bile may be held back.
+fn urine_dark_yellow(scene: &Scene<'_>) -> Verdict {
+    match scene.told(|day| day.dark_urine, Missing::DarkUrine) {
+        Ok(true) => settle(ever_yellow(scene).map(|yellow| held_if(yellow, &[]))),
+        Ok(false) => Verdict::NotHeld,
+        // It is missed where it would change what is to be done; extensive yellow skin, or yellow
+        // skin in the first day, is for the doctor now in any case.
+        Err(not_asked) if is_acted_on(scene) => not_asked,
+        Err(_) => Verdict::NotForThis,
+    }
+}
+
+/// Dark urine alone: a baby's is without colour.
+fn urine_dark(scene: &Scene<'_>) -> Verdict {
+    match scene.told(|day| day.dark_urine, Missing::DarkUrine) {
+        Ok(dark) => held_if(dark && ever_yellow(scene) != Ok(true), &[]),
+        Err(_) => Verdict::NotForThis,
+    }
 }
 
 fn clicking(scene: &Scene<'_>) -> Verdict {

@@ -3,7 +3,7 @@
 use super::rule::Verdict;
 use super::scene::{Scene, held_if, lacks, settle};
 use super::{CallWhom, Level, Limit, Missing, Rule, Unit};
-use crate::growth::{FEEDS_LEAST, usual_feed_volume};
+use crate::growth::{Age, FEEDS_LEAST, FEEDS_LEAST_FIRST_DAY, counts_first_day, usual_feed_volume};
 use crate::record::{Adjustment, BabyState, EndedBy, LastDay, Millilitres, PlanWhat};
 
 /// The rules, gravest first.
@@ -17,7 +17,23 @@ pub(super) const RULES: &[Rule] = &[
             PlanWhat::ExpressAfterFeeds,
         ])
         .calls(CallWhom::BabyDoctor),
+    Rule::new(
+        "feeds-none-first-day",
+        Level::ActToday,
+        "common-practice",
+        none_first_day,
+    )
+    .shows(&[("age", Unit::Hour), ("by", Unit::Hour)])
+    .tries(&[Adjustment::Wake])
+    .plans(&[
+        PlanWhat::SkinToSkin,
+        PlanWhat::ExpressAfterFeeds,
+        PlanWhat::WatchNextFeed,
+    ])
+    .calls(CallWhom::MidwifeInCharge)
+    .changed("findings-3"),
     Rule::new("feeds-few", Level::ActToday, "uk-checklist", few)
+        .changed("findings-3")
         .limits(&[Limit::FeedsLeast])
         .shows(&[("feeds", Unit::Count), ("least", Unit::Count)])
         .tries(&[Adjustment::Wake])
@@ -26,6 +42,20 @@ pub(super) const RULES: &[Rule] = &[
             PlanWhat::SkinToSkin,
             PlanWhat::WakeForFeeds,
         ]),
+    Rule::new(
+        "feeds-few-first-day",
+        Level::ActToday,
+        "yamauchi-1990",
+        few_first_day,
+    )
+    .shows(&[("feeds", Unit::Count), ("least", Unit::Count)])
+    .tries(&[Adjustment::Wake])
+    .plans(&[
+        PlanWhat::FeedOften,
+        PlanWhat::SkinToSkin,
+        PlanWhat::WakeForFeeds,
+    ])
+    .changed("findings-3"),
     Rule::new("feeds-sleepy", Level::ActToday, "common-practice", sleepy)
         .tries(&[
             Adjustment::Wake,
@@ -91,7 +121,7 @@ pub(super) const RULES: &[Rule] = &[
     .shows(&[("feeds", Unit::Count), ("most", Unit::Count)])
     .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
     .plans(&[PlanWhat::WatchNextFeed, PlanWhat::WeighAgain])
-    .changed("findings-2"),
+    .changed("findings-3"),
     Rule::new("feeds-long", Level::KeepWatching, "nhs-checklist", long)
         .shows(&[("lasted", Unit::Second), ("most", Unit::Second)])
         .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
@@ -105,7 +135,7 @@ pub(super) const RULES: &[Rule] = &[
     Rule::new("feeds-often", Level::GoingWell, "uk-checklist", often)
         .limits(&[Limit::FeedsLeast])
         .shows(&[("feeds", Unit::Count), ("least", Unit::Count)])
-        .changed("findings-2"),
+        .changed("findings-3"),
     Rule::new(
         "feeds-baby-content",
         Level::GoingWell,
@@ -114,27 +144,58 @@ pub(super) const RULES: &[Rule] = &[
     ),
 ];
 
-/// The count, once a first whole day can be counted (4.3 feeds on average in the first 24 hours,
-/// Yamauchi and Yamanouchi 1990, Pediatrics 86:171).
+/// From this age on no feed at all is acted on, in hours. Common practice: the first feed is offered
+/// within the first hour, and a baby that has not fed by about six hours is helped (from memory;
+/// local policy decides). Of 140 babies some had none in their first 24 hours (Yamauchi and
+/// Yamanouchi 1990, Pediatrics 86:171: 0 to 11), so that it is not by itself for the doctor.
+const FIRST_FEED_BY_H: i64 = 6;
+
+fn age(scene: &Scene<'_>) -> Result<Age, Verdict> {
+    scene.age().ok_or_else(|| lacks(Missing::Birth))
+}
+
+/// The count, once a first whole day can be counted.
 fn feeds(scene: &Scene<'_>) -> Result<i64, Verdict> {
-    let age = scene.age().ok_or_else(|| lacks(Missing::Birth))?;
-    if age.days() < 1 {
-        return Err(Verdict::NotForThis);
+    if age(scene)?.days() < 1 {
+        return Err(lacks(Missing::WholeDay));
     }
     scene.told(|day| day.feeds, Missing::Feeds).map(i64::from)
 }
 
-/// No feed at the breast, and no milk told to have been given another way.
+/// No feed at the breast was told, nor any milk given another way.
+fn is_unfed(scene: &Scene<'_>) -> Result<bool, Verdict> {
+    let feeds = scene.told(|day| day.feeds, Missing::Feeds)?;
+    let given = scene.visit.last_day.as_ref().is_some_and(|day| {
+        [day.expressed_ml, day.supplement_ml]
+            .into_iter()
+            .flatten()
+            .any(|ml| 0 < ml.value())
+    });
+    Ok(feeds == 0 && !given)
+}
+
+/// In a whole day.
 fn none(scene: &Scene<'_>) -> Verdict {
-    settle(feeds(scene).map(|feeds| {
-        let given = scene.visit.last_day.as_ref().is_some_and(|day| {
-            [day.expressed_ml, day.supplement_ml]
-                .into_iter()
-                .flatten()
-                .any(|ml| 0 < ml.value())
-        });
-        held_if(feeds == 0 && !given, &[scene.age_hours().unwrap_or(0)])
-    }))
+    settle((|| {
+        let age = age(scene)?;
+        if age.days() < 1 {
+            // Before that the first day's own rule speaks.
+            return Ok(Verdict::NotForThis);
+        }
+        Ok(held_if(is_unfed(scene)?, &[age.hours()]))
+    })())
+}
+
+/// In the first day, from the age on at which a first feed is expected.
+fn none_first_day(scene: &Scene<'_>) -> Verdict {
+    settle((|| {
+        let age = age(scene)?;
+        if age.hours() < FIRST_FEED_BY_H || 1 <= age.days() {
+            return Ok(Verdict::NotForThis);
+        }
+        let numbers = [age.hours(), FIRST_FEED_BY_H];
+        Ok(held_if(is_unfed(scene)?, &numbers))
+    })())
 }
 
 /// The most feeds in 24 hours of 71 babies that were fed as they wished (Kent et al. 2006,
@@ -216,9 +277,28 @@ fn short(scene: &Scene<'_>) -> Verdict {
     }))
 }
 
+/// Few feeds in a count that lay mostly after the first day.
 fn few(scene: &Scene<'_>) -> Verdict {
     let least = scene.limit(Limit::FeedsLeast);
-    settle(feeds(scene).map(|feeds| held_if(feeds < least, &[feeds, least])))
+    settle((|| {
+        if counts_first_day(age(scene)?) {
+            return Ok(Verdict::NotForThis);
+        }
+        let feeds = feeds(scene)?;
+        Ok(held_if(feeds < least, &[feeds, least]))
+    })())
+}
+
+/// Few feeds in a count that lay mostly in the first day.
+fn few_first_day(scene: &Scene<'_>) -> Verdict {
+    let least = i64::from(FEEDS_LEAST_FIRST_DAY);
+    settle((|| {
+        if !counts_first_day(age(scene)?) {
+            return Ok(Verdict::NotForThis);
+        }
+        let feeds = feeds(scene)?;
+        Ok(held_if(feeds < least, &[feeds, least]))
+    })())
 }
 
 fn often(scene: &Scene<'_>) -> Verdict {

@@ -27,6 +27,12 @@ words!(
         WayOfBirth = "way_of_birth",
         /// A growth reference for a baby born before 37 weeks.
         EarlyReference = "early_reference",
+        /// A whole day since birth, over which to count.
+        WholeDay = "whole_day",
+        /// Whether a stool was ever passed.
+        Meconium = "meconium",
+        /// Whether the urine is dark.
+        DarkUrine = "dark_urine",
         /// How many feeds in 24 hours.
         Feeds = "feeds",
         /// How many wet nappies in 24 hours.

@@ -28,13 +28,39 @@ pub(super) const RULES: &[Rule] = &[
         PlanWhat::FeedOften,
         PlanWhat::CountNappies,
     ])
-    .calls(CallWhom::BabyDoctor),
+    .calls(CallWhom::BabyDoctor)
+    .changed("findings-3"),
+    Rule::new(
+        "output-no-meconium-long",
+        Level::MedicalReviewNow,
+        "common-practice",
+        no_meconium_long,
+    )
+    .shows(&[("age", Unit::Hour)])
+    .plans(&[PlanWhat::MedicalTeamTold, PlanWhat::CountNappies])
+    .calls(CallWhom::BabyDoctor)
+    .changed("findings-3"),
+    Rule::new(
+        "output-no-meconium",
+        Level::ActToday,
+        "common-practice",
+        no_meconium,
+    )
+    .shows(&[("age", Unit::Hour)])
+    .plans(&[
+        PlanWhat::MedicalTeamTold,
+        PlanWhat::FeedOften,
+        PlanWhat::CountNappies,
+    ])
+    .calls(CallWhom::BabyDoctor)
+    .changed("findings-3"),
     Rule::new("output-wet-gap", Level::ActToday, "uk-urgent", wet_gap)
         .limits(&[Limit::WetGapAct, Limit::WetGapMedical])
         .shows(&[("hours", Unit::Hour), ("limit", Unit::Hour)])
         .plans(&[PlanWhat::FeedOften, PlanWhat::CountNappies])
         .calls(CallWhom::MidwifeInCharge),
     Rule::new("output-few-wet", Level::ActToday, "uk-checklist", few_wet)
+        .changed("findings-3")
         .shows(COUNTS)
         .plans(&[
             PlanWhat::FeedOften,
@@ -43,6 +69,7 @@ pub(super) const RULES: &[Rule] = &[
         ])
         .calls(CallWhom::MidwifeInCharge),
     Rule::new("output-no-dirty", Level::ActToday, "uk-checklist", no_dirty)
+        .changed("findings-3")
         .shows(&[("least", Unit::Count), ("day", Unit::Count)])
         .plans(&[
             PlanWhat::FeedOften,
@@ -56,6 +83,7 @@ pub(super) const RULES: &[Rule] = &[
         "uk-checklist",
         few_dirty,
     )
+    .changed("findings-3")
     .shows(COUNTS)
     .plans(&[
         PlanWhat::FeedOften,
@@ -94,7 +122,7 @@ pub(super) const RULES: &[Rule] = &[
         ("dirty", Unit::Count),
         ("day", Unit::Count),
     ])
-    .changed("findings-2"),
+    .changed("findings-3"),
 ];
 
 /// From this age on twelve hours without a wet nappy are not usual, in hours: on days 1 and 2 one
@@ -104,6 +132,14 @@ const GAP_MEDICAL_FROM_H: i64 = 48;
 const GAP_ACT_FROM_H: i64 = 96;
 /// A whole day without a wet nappy, in hours.
 const DAY_H: i64 = 24;
+/// Milliseconds in an hour.
+const HOUR_MS: i64 = 3_600_000;
+/// No stool since birth from this age on is acted on, in hours (lists of danger signs: none within
+/// 24 hours).
+const MECONIUM_BY_H: i64 = 24;
+/// From this age on it is for the doctor, in hours: none by 48 hours may mean that the bowel is
+/// blocked (from memory).
+const MECONIUM_MEDICAL_H: i64 = 48;
 /// Meconium on or after this day of life is late (ABM Protocol 3, 2017; from memory).
 const BLACK_LATE_DAY: i64 = 5;
 /// Urates may tint a nappy up to this age, in days.
@@ -121,16 +157,73 @@ fn expected(scene: &Scene<'_>) -> Result<(&'static ExpectedOutput, i64), Verdict
         .ok_or(Verdict::NotForThis)
 }
 
+/// The row for a count, which needs a whole day since birth.
+fn counted(scene: &Scene<'_>) -> Result<(&'static ExpectedOutput, i64), Verdict> {
+    if age(scene)?.days() < 1 {
+        return Err(lacks(Missing::WholeDay));
+    }
+    expected(scene)
+}
+
+/// Whether a stool was passed since birth: seen in the visit, told, or told by another answer.
+fn passed_stool(scene: &Scene<'_>, age: Age) -> Result<bool, Verdict> {
+    if scene.visit.nappies.iter().any(|(_, it)| it.stool.is_some()) {
+        return Ok(true);
+    }
+    let told = scene.visit.last_day.as_ref();
+    let dirty = told.and_then(|day| day.dirty);
+    let any = told.is_some_and(|day| day.stool.is_some()) || dirty.is_some_and(|it| 0 < it);
+    // Up to 24 hours of age the count of the last 24 is the count since birth.
+    let none_yet = dirty == Some(0) && age.as_ms() <= DAY_H * HOUR_MS;
+    match told.and_then(|day| day.meconium) {
+        Some(passed) => Ok(passed),
+        None if any => Ok(true),
+        None if none_yet => Ok(false),
+        None => Err(lacks(Missing::Meconium)),
+    }
+}
+
+fn no_meconium(scene: &Scene<'_>) -> Verdict {
+    settle((|| {
+        let age = age(scene)?;
+        if MECONIUM_MEDICAL_H <= age.hours() {
+            return Ok(Verdict::NotForThis);
+        }
+        let passed = passed_stool(scene, age)?;
+        if !passed && age.hours() < MECONIUM_BY_H {
+            return Ok(lacks(Missing::WholeDay));
+        }
+        Ok(held_if(!passed, &[age.hours()]))
+    })())
+}
+
+fn no_meconium_long(scene: &Scene<'_>) -> Verdict {
+    settle((|| {
+        let age = age(scene)?;
+        if age.hours() < MECONIUM_MEDICAL_H {
+            return Ok(Verdict::NotForThis);
+        }
+        Ok(held_if(!passed_stool(scene, age)?, &[age.hours()]))
+    })())
+}
+
 fn no_wet(scene: &Scene<'_>) -> Verdict {
     settle((|| {
         let age = age(scene)?;
-        if age.days() < 1 {
-            return Ok(Verdict::NotForThis);
-        }
         let seen_now = scene.visit.nappies.iter().any(|(_, it)| it.wet);
         let told = scene.visit.last_day.as_ref();
         let wet = told.and_then(|day| day.wet);
         let gap = told.and_then(|day| day.hours_since_wet).map(i64::from);
+        if age.days() < 1 {
+            // One is expected in the first 24 hours (UK checklist), which are not over.
+            return Ok(match (wet, gap) {
+                _ if seen_now => Verdict::NotHeld,
+                (None, None) => Verdict::Lacks(vec![Missing::Wet, Missing::WetGap]),
+                (Some(0), _) => lacks(Missing::WholeDay),
+                (None, Some(gap)) if age.hours() <= gap => lacks(Missing::WholeDay),
+                _ => Verdict::NotHeld,
+            });
+        }
         let limit = if age.hours() < GAP_MEDICAL_FROM_H {
             DAY_H
         } else {
@@ -167,7 +260,7 @@ fn wet_gap(scene: &Scene<'_>) -> Verdict {
 
 fn few_wet(scene: &Scene<'_>) -> Verdict {
     settle((|| {
-        let (row, day) = expected(scene)?;
+        let (row, day) = counted(scene)?;
         let wet = scene.told(|day| day.wet, Missing::Wet)?;
         let few = 0 < wet && wet < row.wet;
         Ok(held_if(few, &[wet.into(), row.wet.into(), day]))
@@ -176,7 +269,7 @@ fn few_wet(scene: &Scene<'_>) -> Verdict {
 
 fn no_dirty(scene: &Scene<'_>) -> Verdict {
     settle((|| {
-        let (row, day) = expected(scene)?;
+        let (row, day) = counted(scene)?;
         let dirty = scene.told(|day| day.dirty, Missing::Dirty)?;
         Ok(held_if(dirty == 0, &[row.dirty.into(), day]))
     })())
@@ -184,7 +277,7 @@ fn no_dirty(scene: &Scene<'_>) -> Verdict {
 
 fn few_dirty(scene: &Scene<'_>) -> Verdict {
     settle((|| {
-        let (row, day) = expected(scene)?;
+        let (row, day) = counted(scene)?;
         let dirty = scene.told(|day| day.dirty, Missing::Dirty)?;
         let few = 0 < dirty && dirty < row.dirty;
         Ok(held_if(few, &[dirty.into(), row.dirty.into(), day]))
@@ -232,7 +325,7 @@ fn urates(scene: &Scene<'_>) -> Verdict {
 
 fn as_expected(scene: &Scene<'_>) -> Verdict {
     settle((|| {
-        let (row, count_day) = expected(scene)?;
+        let (row, count_day) = counted(scene)?;
         let wet = scene.told(|day| day.wet, Missing::Wet)?;
         let dirty = scene.told(|day| day.dirty, Missing::Dirty)?;
         let colour = latest_colour(scene)?;

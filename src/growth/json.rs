@@ -5,7 +5,8 @@ use serde_json::{Value, json};
 
 use super::pair_file::PairFile;
 use super::{
-    Age, Centile, FEEDS_LEAST, Growth, OutputAgainst, RULE_VERSION, TestWeighing, WeighedAt, of,
+    Age, Centile, Growth, OutputAgainst, RULE_VERSION, TestWeighing, WeighedAt,
+    feeds_least_over_last_day, of,
 };
 use crate::record::WallTime;
 
@@ -49,7 +50,7 @@ pub fn json(growth: &Growth) -> Value {
             "colours": it.colours,
             "urates": it.urates,
         })),
-        "feeds_least": growth.age.filter(|age| 1 <= age.days()).map(|_| FEEDS_LEAST),
+        "feeds_least": growth.age.and_then(feeds_least_over_last_day),
         "usual_feed_ml": growth.usual_feed.map(|it| json!({ "low": it.low_ml, "high": it.high_ml })),
         "questions": growth.questions.iter().map(|it| json!({
             "at": it.at,

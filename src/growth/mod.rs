@@ -30,8 +30,8 @@ pub use loss::{
 };
 pub use of::{Caution, Growth, MissingForGrowth, WeighedAt, of, of_checked};
 pub use output::{
-    Colours, EXPECTED_OUTPUT, ExpectedOutput, FEEDS_LEAST, OutputAgainst, expected_on_day,
-    expected_over_last_day,
+    Colours, EXPECTED_OUTPUT, ExpectedOutput, FEEDS_LEAST, FEEDS_LEAST_FIRST_DAY, OutputAgainst,
+    counts_first_day, expected_on_day, expected_over_last_day, feeds_least_over_last_day,
 };
 pub use question::{Question, Questioned, questions};
 pub use test_weighing::{TestWeighing, test_weighings};

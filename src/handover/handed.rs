@@ -5,6 +5,7 @@
 
 use std::collections::BTreeSet;
 
+use super::shapes;
 use crate::record::{At, Coded, Entry, Journal, Pair, PolicyMark, RecordError, Visit, WallTime};
 
 /// One phase of a feed as computed on the tablet.
@@ -224,7 +225,8 @@ impl Handed {
     /// two clocks that say nothing are taken out. With the taps, times are rounded to hundredths of
     /// a second; without, times of entries are rounded to
     /// seconds, those of runs and phases to fifths of a second, probabilities to fives and rates to
-    /// whole sucks a minute: the whole clinical record, in the fewest codes.
+    /// whole sucks a minute: the whole clinical record, in the fewest codes. What could not be
+    /// judged comes in the order of the list of rules: its own says nothing.
     ///
     /// # Errors
     /// Never for a journal that was checked.
@@ -257,6 +259,9 @@ impl Handed {
                 }
             })
             .collect();
+        // In the order of the list of rules, in which they travel in the fewest bytes.
+        less.unjudged
+            .sort_by_key(|(rule, _)| shapes::first_number(rule).unwrap_or(usize::MAX));
         Ok(less)
     }
 }

@@ -90,6 +90,11 @@ pub fn shape(number: usize) -> Option<&'static Shape> {
     all().get(number)
 }
 
+/// The first number of a rule.
+pub fn first_number(rule: &str) -> Option<usize> {
+    of_rule(rule).last().map(|(number, _)| number)
+}
+
 /// The shapes of a rule with their numbers, the newest first.
 pub fn of_rule(rule: &str) -> impl Iterator<Item = (usize, &'static Shape)> {
     static NUMBERS: OnceLock<HashMap<&'static str, Vec<usize>>> = OnceLock::new();

@@ -153,17 +153,12 @@ fn of_full(item: Item) -> Result<FindingRow, HandoverError> {
     })
 }
 
-/// The first number of a rule.
-fn first_number(rule: &str) -> Option<i64> {
-    shapes::of_rule(rule)
-        .last()
-        .map(|(number, _)| number as i64)
-}
-
 /// Rules that could not be judged: a map by the rules' numbers where these go up, as they do for
 /// rules of the list; otherwise rows. What one rule lacks is one word, or a list.
 pub(super) fn unjudged_to_wire(unjudged: &[(String, Vec<String>)]) -> Item {
-    let numbers = unjudged.iter().map(|(rule, _)| first_number(rule));
+    let numbers = unjudged
+        .iter()
+        .map(|(rule, _)| Some(shapes::first_number(rule)? as i64));
     let numbers: Option<Vec<i64>> = numbers.collect();
     let lacks = |missing: &[String]| match missing {
         [one] => word(one),

@@ -1,7 +1,9 @@
 //! Every threshold on both sides of its edge, its source beside it.
 
 use feedside::findings::Policy;
-use feedside::record::{BabyDanger, Coded, Jaundice, MotherDanger, Nappy, StoolColour, WallTime};
+use feedside::record::{
+    BabyDanger, Coded, Jaundice, LastDay, MotherDanger, Nappy, StoolColour, WallTime,
+};
 
 use super::scene::{Scene, at, grams};
 
@@ -10,6 +12,11 @@ fn edge(rule: &str, holds: &Scene, not: &Scene) {
     assert!(holds.holds(rule), "{rule} does not hold");
     assert!(!not.holds(rule), "{rule} holds");
     assert_eq!(not.lacked(rule), None, "{rule} was not judged");
+}
+
+/// One word that a rule lacked.
+fn word(word: &str) -> Option<Vec<String>> {
+    Some(vec![word.to_owned()])
 }
 
 // Weight.
@@ -264,7 +271,101 @@ fn no_wet_nappy_counts_once_24_hours_are_full() {
             it.hours_since_wet = None;
         })
     };
-    edge("output-no-wet", &none(24), &none(23));
+    assert!(none(24).holds("output-no-wet"));
+    // Before that it cannot be judged, and says why.
+    assert!(!none(23).holds("output-no-wet"));
+    assert_eq!(none(23).lacked("output-no-wet"), word("whole_day"));
+    assert_eq!(none(23).lacked("output-few-wet"), word("whole_day"));
+    // One in the first day is what is expected then.
+    let one = |change: fn(&mut LastDay)| at(20).day(change).lacked("output-no-wet");
+    assert_eq!(one(|it| it.wet = Some(1)), None);
+    assert_eq!(one(|it| it.hours_since_wet = Some(19)), None);
+    assert_eq!(one(|it| it.hours_since_wet = Some(20)), word("whole_day"));
+    let not_told = Some(vec!["wet".to_owned(), "wet_gap".to_owned()]);
+    assert_eq!(at(20).lacked("output-no-wet"), not_told);
+}
+
+#[test]
+fn no_stool_since_birth_is_acted_on_from_24_hours_and_for_the_doctor_from_48() {
+    // Lists of danger signs: none within 24 hours; none by 48 hours suggests obstruction (common
+    // practice, from memory).
+    let never = |hours| at(hours).day(|it| it.meconium = Some(false));
+    let passed = |hours| at(hours).day(|it| it.meconium = Some(true));
+    edge("output-no-meconium", &never(24), &passed(24));
+    edge("output-no-meconium", &never(47), &never(48));
+    edge("output-no-meconium-long", &never(48), &passed(48));
+    assert!(!never(23).holds("output-no-meconium"));
+    assert_eq!(never(23).lacked("output-no-meconium"), word("whole_day"));
+    assert!(!never(47).holds("output-no-meconium-long"));
+    assert!(never(300).holds("output-no-meconium-long"));
+    // Nobody asked: it is named.
+    assert_eq!(at(30).lacked("output-no-meconium"), word("meconium"));
+    assert_eq!(at(50).lacked("output-no-meconium-long"), word("meconium"));
+}
+
+#[test]
+fn a_stool_that_was_told_or_seen_is_a_first_stool_and_none_in_a_day_is_one_only_at_24_hours() {
+    let told = |hours, change: fn(&mut LastDay)| at(hours).day(change);
+    for it in [
+        told(50, |it| it.dirty = Some(1)),
+        told(50, |it| it.stool = Some(StoolColour::Black)),
+    ] {
+        assert!(!it.holds("output-no-meconium-long"));
+        assert_eq!(it.lacked("output-no-meconium-long"), None);
+    }
+    // The count of the last 24 hours is that since birth up to exactly 24 hours.
+    let none = |hours| told(hours, |it| it.dirty = Some(0));
+    assert!(none(24).holds("output-no-meconium"));
+    assert!(!none(25).holds("output-no-meconium"));
+    assert_eq!(none(25).lacked("output-no-meconium"), word("meconium"));
+    // A plain "no" is heard whatever else was told, until a stool is seen.
+    let mut both = told(50, |it| {
+        it.meconium = Some(false);
+        it.dirty = Some(1);
+    });
+    assert!(both.holds("output-no-meconium-long"));
+    let nappy = Nappy {
+        wet: false,
+        heavy: false,
+        stool: Some(StoolColour::Black),
+        urates: false,
+    };
+    both.visit
+        .nappies
+        .push((WallTime::new(0, 0).unwrap(), nappy));
+    assert!(!both.holds("output-no-meconium-long"));
+}
+
+#[test]
+fn dark_urine_is_for_the_doctor_now_only_with_yellow_skin_and_never_silent() {
+    // NICE CG98 (2010): dark urine or pale chalky stools.
+    let dark = |jaundice| {
+        at(60).day(|it| {
+            it.dark_urine = Some(true);
+            it.jaundice = jaundice;
+        })
+    };
+    let (yellow, not) = (dark(Some(Jaundice::Face)), dark(Some(Jaundice::None)));
+    edge("baby-urine-dark-yellow", &yellow, &not);
+    edge("baby-urine-dark", &not, &yellow);
+    let unknown = dark(None);
+    assert!(unknown.holds("baby-urine-dark"));
+    assert_eq!(unknown.lacked("baby-urine-dark-yellow"), word("jaundice"));
+    // It is missed where it would change what is to be done.
+    let lacked = |hours, jaundice| {
+        let it = at(hours).day(|it| it.jaundice = Some(jaundice));
+        it.lacked("baby-urine-dark-yellow")
+    };
+    assert_eq!(lacked(72, Jaundice::Body), word("dark_urine"));
+    assert_eq!(lacked(24, Jaundice::Face), word("dark_urine"));
+    assert_eq!(lacked(23, Jaundice::Face), None);
+    assert_eq!(lacked(72, Jaundice::Extensive), None);
+    assert_eq!(lacked(15 * 24, Jaundice::Face), word("dark_urine"));
+    assert_eq!(lacked(72, Jaundice::None), None);
+    let first_day = dark(None).day(|it| {
+        it.baby_danger = Some(vec![Coded::Known(BabyDanger::JaundiceFirstDay)]);
+    });
+    assert!(first_day.holds("baby-urine-dark-yellow"));
 }
 
 #[test]
@@ -335,7 +436,47 @@ fn eight_feeds_in_24_hours_are_enough_and_seven_are_few() {
     let fed = |hours, feeds| at(hours).good_day().day(|it| it.feeds = Some(feeds));
     edge("feeds-few", &fed(72, 7), &fed(72, 8));
     edge("feeds-often", &fed(72, 8), &fed(72, 7));
-    edge("feeds-few", &fed(24, 7), &fed(23, 7));
+}
+
+#[test]
+fn feeds_are_held_against_the_day_in_which_most_of_the_last_24_hours_lay() {
+    // Yamauchi and Yamanouchi 1990, Pediatrics 86:171: 4.3 feeds in the first 24 hours, 7.4 in the
+    // next; at least three in the first day is common practice.
+    let fed = |hours, feeds| at(hours).good_day().day(|it| it.feeds = Some(feeds));
+    edge("feeds-few-first-day", &fed(24, 2), &fed(24, 3));
+    edge("feeds-few-first-day", &fed(35, 2), &fed(36, 2));
+    edge("feeds-few", &fed(36, 7), &fed(35, 7));
+    edge("feeds-few", &fed(36, 7), &fed(36, 8));
+    assert!(!fed(24, 7).holds("feeds-few"));
+    // Before 24 hours there is no whole day to count.
+    assert!(!fed(23, 2).holds("feeds-few-first-day"));
+    assert_eq!(fed(23, 2).lacked("feeds-few-first-day"), word("whole_day"));
+    assert_eq!(at(24).lacked("feeds-few-first-day"), word("feeds"));
+    // What goes well is not said sooner for it.
+    assert!(!fed(24, 7).holds("feeds-often"));
+}
+
+#[test]
+fn no_feed_at_all_is_acted_on_from_six_hours_and_for_the_doctor_from_24() {
+    // Common practice; local policy decides.
+    let none = |hours| at(hours).good_day().day(|it| it.feeds = Some(0));
+    edge("feeds-none-first-day", &none(6), &none(5));
+    edge("feeds-none-first-day", &none(23), &none(24));
+    edge("feeds-none", &none(24), &none(23));
+    let given = none(20).given(5, 0);
+    edge("feeds-none-first-day", &none(20), &given);
+    assert_eq!(at(20).lacked("feeds-none-first-day"), word("feeds"));
+    // A baby of 20 hours with no feed and no nappy.
+    let dry = none(20).day(|it| {
+        it.wet = Some(0);
+        it.dirty = Some(0);
+        it.stool = None;
+        it.hours_since_wet = None;
+    });
+    assert!(dry.holds("feeds-none-first-day"));
+    for rule in ["output-no-wet", "output-no-dirty", "output-no-meconium"] {
+        assert_eq!(dry.lacked(rule), word("whole_day"), "{rule}");
+    }
 }
 
 #[test]

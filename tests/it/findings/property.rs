@@ -29,6 +29,8 @@ fn of_a_visit_with_nothing_asked_or_seen_nothing_is_said_and_all_is_missing() {
     assert_eq!(
         silent,
         [
+            "baby-urine-dark-yellow",
+            "baby-urine-dark",
             "weight-loss-second-week",
             "weight-not-back-21",
             "weight-not-back-14",
@@ -42,7 +44,10 @@ fn of_a_visit_with_nothing_asked_or_seen_nothing_is_said_and_all_is_missing() {
             "weight-test-low",
             "weight-gaining",
             "weight-test-enough",
+            "output-no-meconium",
             "output-wet-gap",
+            "feeds-none-first-day",
+            "feeds-few-first-day",
             "risk-born-early",
             "risk-twins",
             "risk-low-sugar",

@@ -33,6 +33,16 @@ fn nothing_is_expected_of_a_first_day_that_is_not_over() {
 }
 
 #[test]
+fn the_least_feeds_are_those_of_the_day_in_which_the_middle_of_the_count_lay() {
+    // Yamauchi and Yamanouchi 1990, Pediatrics 86:171: 4.3 in the first 24 hours, 7.4 in the next.
+    use feedside::growth::feeds_least_over_last_day;
+    let least = |hours| feeds_least_over_last_day(Age::of_hours(hours));
+    assert_eq!(least(23), None);
+    assert_eq!((least(24), least(35)), (Some(3), Some(3)));
+    assert_eq!((least(36), least(48)), (Some(8), Some(8)));
+}
+
+#[test]
 fn a_count_moves_to_the_next_row_when_its_middle_does() {
     // Day 3 begins at 48 hours; the middle of the last 24 hours reaches it at 60.
     assert_eq!(expected_over_last_day(Age::of_hours(59)).unwrap().wet, 1);

@@ -47,7 +47,7 @@ fn only_danger_signs_share_the_sentence_of_danger_signs() {
             let shares = condition(rule) == "rule-danger";
             let is_danger = rule.level == Level::MedicalReviewNow
                 && ["baby", "mother"].contains(family)
-                && !["jaundice", "temperature", "stool", "sleepy"]
+                && !["jaundice", "temperature", "stool", "urine", "sleepy"]
                     .iter()
                     .any(|it| rule.id.contains(it));
             assert_eq!(shares, is_danger, "{}", rule.id);
