@@ -7,7 +7,7 @@ use uuid::Uuid;
 use crate::findings::{CallWhom, Judged};
 use crate::growth::Growth;
 use crate::record::{
-    Acknowledged, At, BreastBefore, Feed, Folded, Label, LastDay, Nappy, Pair, PlanItem,
+    Acknowledged, At, BreastBefore, Feed, Folded, Label, LastDay, Nappy, Pair, PairId, PlanItem,
     PolicyMark, Sign, SignNow, SignState, Signed, Text, Visit, VisitId, WallTime, Weighing, What,
 };
 use crate::rhythm::Summary;
@@ -292,8 +292,7 @@ impl Facts {
     /// An id that the visit and its amendments share: from the pair and the visit's beginning,
     /// which an amendment carries over.
     pub fn occasion(&self) -> Uuid {
-        let name = format!("visit begun at {}", self.began.utc_ms());
-        Uuid::new_v5(&self.pair.id.uuid(), name.as_bytes())
+        occasion(self.pair.id, self.began)
     }
 
     /// The ward's own number for whom to call, where it was agreed to call them.
@@ -327,6 +326,12 @@ impl Facts {
     pub fn sign(&self, sign: Sign) -> Option<SignNow> {
         self.signs[sign.index()]
     }
+}
+
+/// An id that a visit and its amendments share; see [`Facts::occasion`].
+pub fn occasion(pair: PairId, began: WallTime) -> Uuid {
+    let name = format!("visit begun at {}", began.utc_ms());
+    Uuid::new_v5(&pair.uuid(), name.as_bytes())
 }
 
 fn wall_of(began: WallTime, at: At) -> WallTime {

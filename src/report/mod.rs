@@ -25,7 +25,7 @@ pub mod printed;
 pub mod sheet;
 
 pub use facts::{
-    Computed, Facts, FeedFacts, Figure, Figures, Handover, Look, RuleVersions, TakenBack,
+    Computed, Facts, FeedFacts, Figure, Figures, Handover, Look, RuleVersions, TakenBack, occasion,
 };
 pub use form::{base64, hex};
 pub use json::visit_json;

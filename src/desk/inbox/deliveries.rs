@@ -75,6 +75,15 @@ pub enum Settled {
     Dead(Problem),
 }
 
+/// Whether a record may go to a place.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Turn {
+    Now,
+    NotYet,
+    /// A later version is there.
+    Never,
+}
+
 /// A delivery that is not done.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Delivery {
@@ -128,16 +137,23 @@ impl Inbox {
         hold_ms: i64,
     ) -> Result<Option<Claimed>, DeskError> {
         let (due_ms, now_ms) = (due.utc_ms(), now.utc_ms());
+        let mut behind = 0;
         loop {
-            let values = [place.into(), due_ms.into()];
+            let values = [place.into(), due_ms.into(), behind.into()];
             let next = self.base.row(include_str!("deliver_next.sql"), &values)?;
-            let Some(record) = next.map(|mut row| row.whole()).transpose()? else {
+            let next = next.map(|mut row| Ok::<_, DeskError>((row.whole()?, row.whole()?)));
+            let Some((record, tries)) = next.transpose()? else {
                 return Ok(None);
             };
+            behind = record;
+            let turn = self.turn(place, record, tries)?;
+            if turn == Turn::NotYet {
+                continue;
+            }
             let until_ms = now_ms.saturating_add(hold_ms);
             let values = [
                 place.into(),
-                i64::into(record),
+                record.into(),
                 due_ms.into(),
                 until_ms.into(),
                 now_ms.into(),
@@ -148,11 +164,16 @@ impl Inbox {
                 continue;
             };
             let claimed = Claimed { record, tries };
-            if self.is_replaced_at(place, record)? {
-                self.write(place, claimed, State::Replaced, now_ms, None, now_ms)?;
-                continue;
+            // Another program may have begun with a later version meanwhile.
+            match self.turn(place, record, tries)? {
+                Turn::Now => return Ok(Some(claimed)),
+                Turn::NotYet => {
+                    self.write(place, claimed, State::Waiting, due_ms, None, now_ms)?;
+                }
+                Turn::Never => {
+                    self.write(place, claimed, State::Replaced, now_ms, None, now_ms)?;
+                }
             }
-            return Ok(Some(claimed));
         }
     }
 
@@ -211,21 +232,39 @@ impl Inbox {
         self.base.change(include_str!("deliver_again.sql"), &values)
     }
 
-    /// Whether a later record that stands for this one is at the place already.
-    fn is_replaced_at(&self, place: &str, record: i64) -> Result<bool, DeskError> {
-        let mut head = self.head(record)?;
-        while let Some(later) = head.replaced_by {
-            let values = [place.into(), later.into()];
-            if self
-                .base
-                .row(include_str!("deliver_sent.sql"), &values)?
-                .is_some()
-            {
-                return Ok(true);
+    /// Whether it is a record's turn: a place gets the versions of a visit in the order in which
+    /// they were made, whatever the order in which they arrived, and never an older one behind a
+    /// later one that it has or may have.
+    fn turn(&self, place: &str, record: i64, tries: u32) -> Result<Turn, DeskError> {
+        let (before, behind) = self.around(record)?;
+        let mut turn = Turn::Now;
+        for later in behind {
+            match self.state(place, later.number)? {
+                Some((State::Sent, _)) => return Ok(Turn::Never),
+                // It was tried: the place may have it, and only lost its answer.
+                Some((State::Waiting, 1..)) => turn = Turn::NotYet,
+                _ => {}
             }
-            head = self.head(later)?;
         }
-        Ok(false)
+        if tries == 0 {
+            for earlier in before {
+                if let Some((State::Waiting, _)) = self.state(place, earlier.number)? {
+                    turn = Turn::NotYet;
+                }
+            }
+        }
+        Ok(turn)
+    }
+
+    /// Where a record stands at a place, and how often it was tried.
+    fn state(&self, place: &str, record: i64) -> Result<Option<(State, u32)>, DeskError> {
+        let values = [place.into(), record.into()];
+        let row = self.base.row(include_str!("deliver_state.sql"), &values)?;
+        let state = row.map(|mut row| {
+            let state = State::from_word(&row.text()?).ok_or(StoreError::Refused)?;
+            Ok((state, row.whole()?))
+        });
+        state.transpose()
     }
 
     fn write(

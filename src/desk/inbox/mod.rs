@@ -6,13 +6,14 @@
 //! The file is readable by its owner alone; neither is encrypted by this room.
 //!
 //! Schema history: 1, the first; 2, retired keys and tablets that were struck off; 3, words to
-//! search by, and deliveries.
+//! search by, and deliveries; 4, which version of its visit a record holds.
 
 mod base;
 mod deliveries;
 mod keys;
 mod records;
 mod search;
+mod versions;
 
 use std::path::Path;
 
@@ -32,6 +33,7 @@ const HOUSE: door::House = door::House {
         include_str!("../schema/0001.sql"),
         include_str!("../schema/0002.sql"),
         include_str!("../schema/0003.sql"),
+        include_str!("../schema/0004.sql"),
     ],
 };
 
@@ -40,6 +42,7 @@ const ON_A_SERVER: &[&str] = &[
     include_str!("../schema/postgres/0001.sql"),
     include_str!("../schema/postgres/0002.sql"),
     include_str!("../schema/postgres/0003.sql"),
+    include_str!("../schema/postgres/0004.sql"),
 ];
 
 /// The inbox. One thread at a time; several programs may have it open.
@@ -53,9 +56,14 @@ impl Inbox {
     /// # Errors
     /// As [`StoreError`].
     pub fn open(path: &Path) -> Result<Self, StoreError> {
-        Ok(Self {
+        let inbox = Self {
             base: Base::open(path, &HOUSE)?,
-        })
+        };
+        inbox.find_versions().map_err(|error| match error {
+            DeskError::Store(error) => error,
+            _ => StoreError::Refused,
+        })?;
+        Ok(inbox)
     }
 
     /// Opens the inbox on a server, makes its tables if the schema is empty, upgrades older ones.
@@ -63,9 +71,11 @@ impl Inbox {
     /// # Errors
     /// As [`DeskError`].
     pub fn on_server(address: Address) -> Result<Self, DeskError> {
-        Ok(Self {
+        let inbox = Self {
             base: Base::Server(Box::new(base::Shared::open(address, ON_A_SERVER)?)),
-        })
+        };
+        inbox.find_versions()?;
+        Ok(inbox)
     }
 
     /// An inbox that is gone when it is dropped.

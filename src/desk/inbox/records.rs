@@ -120,7 +120,9 @@ impl Inbox {
                     key_retired: None,
                 });
             };
-            let head = self.head(row.whole()?)?;
+            let number = row.whole()?;
+            self.keep_version(number, &opened.handed)?;
+            let head = self.head(number)?;
             self.base.change(
                 include_str!("keep_words.sql"),
                 &[head.number.into(), search::words_of(&head).as_str().into()],
@@ -169,7 +171,8 @@ impl Inbox {
     ) -> Result<Vec<RecordHead>, DeskError> {
         let sql = format!("{}{condition}", include_str!("heads.sql"));
         let rows = self.base.rows(&sql, values)?;
-        rows.into_iter().map(read).collect()
+        let found: Result<_, _> = rows.into_iter().map(read).collect();
+        self.mark_replaced(found?)
     }
 
     /// A whole record, its signature proved again against the tablet's enrolled key.
@@ -202,10 +205,10 @@ impl Inbox {
     }
 }
 
-fn read(mut row: Cells) -> Result<RecordHead, DeskError> {
-    let number = row.whole()?;
-    Ok(RecordHead {
-        number,
+/// A line, its occasion, and how many records that has.
+fn read(mut row: Cells) -> Result<(RecordHead, Option<[u8; 16]>, u32), DeskError> {
+    let head = RecordHead {
+        number: row.whole()?,
         receipt: row.text()?,
         arrived: row.wall()?,
         visit: VisitId::of(row.uuid()?),
@@ -217,10 +220,8 @@ fn read(mut row: Cells) -> Result<RecordHead, DeskError> {
         is_signed: row.yes()?,
         reviews_now: row.whole()?,
         tablet: row.label()?,
-        replaced_by: {
-            let shown_again: Option<i64> = row.whole_or_none()?;
-            let amended: Option<i64> = row.whole_or_none()?;
-            shown_again.max(amended).filter(|last| number < *last)
-        },
-    })
+        replaced_by: None,
+    };
+    let occasion = row.uuid_or_none()?.map(uuid::Uuid::into_bytes);
+    Ok((head, occasion, row.whole()?))
 }

@@ -14,6 +14,7 @@ mod receiving;
 mod sending;
 mod several;
 mod tables;
+mod versions;
 
 use feedside::desk::{Desk, Kept, Said};
 use feedside::findings::Level;

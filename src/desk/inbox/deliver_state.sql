@@ -1,0 +1,1 @@
+SELECT state, tries FROM delivery WHERE place = ?1 AND record = ?2

@@ -1,0 +1,1 @@
+SELECT occasion FROM record_version WHERE number = ?1
