@@ -43,6 +43,10 @@ pub(super) enum Command {
         what: Keys,
     },
     /// Take what a scanner types on standard input, or on a serial port.
+    ///
+    /// Ends with the input: with 0 where everything scanned is kept (a code that was read badly and
+    /// then read whole is no failure), with 1 where anything was refused or a record was scanned in
+    /// part, with 2 where something was scanned that is no code of ours.
     Listen {
         #[command(flatten)]
         line: Line,
@@ -59,6 +63,9 @@ pub(super) enum Command {
         what: Scanner,
     },
     /// Take pictures of codes.
+    ///
+    /// Ends with 0 where everything in them is kept, with 1 where anything was refused or a record is
+    /// there in part, with 2 where a file is no picture, or shows no code, or none of ours.
     Read {
         /// Pictures (PNG or JPEG), in any order, with one or several codes each.
         #[arg(required = true, value_name = "FILE")]
@@ -197,7 +204,12 @@ pub(super) enum Keys {
     /// Make a new key for this desk.
     New,
     /// Show the key to type into a tablet.
-    Show,
+    Show {
+        /// Write it into a file, too: laid into a tablet's data folder as desk-key.txt, the tablet
+        /// offers it in its settings, where its six words are compared.
+        #[arg(long, value_name = "FILE")]
+        out: Option<PathBuf>,
+    },
     /// List this desk's keys.
     List,
     /// Retire a key: it is no longer given to tablets, and still opens what they seal to it.

@@ -1,5 +1,7 @@
 //! `keys`: the desk's own keys, and which tablets are enrolled.
 
+use std::path::Path;
+
 use super::Hand;
 use super::arguments::Keys;
 use crate::desk::{Desk, DeskError};
@@ -16,9 +18,10 @@ impl Hand<'_, '_> {
                 self.line(&made)?;
                 self.show_key(&public)
             }
-            Keys::Show => {
+            Keys::Show { out } => {
                 let public = desk.public().ok_or(DeskError::NotSetUp)?;
-                self.show_key(&public)
+                self.show_key(&public)?;
+                out.map_or(Ok(()), |path| self.write_key(&public, &path))
             }
             Keys::List => self.list_keys(desk),
             Keys::Retire { id } => {
@@ -51,6 +54,19 @@ impl Hand<'_, '_> {
                 .say_with("desk-key-words", &[("words", six.into())]),
         ];
         self.line(&lines.join("\n"))
+    }
+
+    /// Writes the key as the tablet reads it: what people compare stands behind a `#`.
+    fn write_key(&mut self, public: &DeskPublic, path: &Path) -> Result<(), DeskError> {
+        let file = path.file_name().unwrap_or(path.as_os_str());
+        let file = file.to_string_lossy().into_owned();
+        let six = public.fingerprint().join(" ");
+        let text = format!("# {six}\n{}\n", public.to_typed());
+        std::fs::write(path, text).map_err(|_| DeskError::CannotWrite { file: file.clone() })?;
+        let written = self
+            .words
+            .say_with("desk-written", &[("file", file.into())]);
+        self.line(&written)
     }
 
     fn list_keys(&mut self, desk: &Desk) -> Result<(), DeskError> {

@@ -4,7 +4,7 @@ use std::io::{ErrorKind, Read};
 
 use super::arguments::Line;
 use super::line::{CTRL_C, Keyboard, serial};
-use super::{DONE, Hand, Patient};
+use super::{Hand, Patient};
 use crate::desk::{Desk, DeskError, Said};
 
 /// Bytes taken at once.
@@ -26,10 +26,6 @@ impl Hand<'_, '_> {
         };
         self.hear(desk, line, &ready, false)?;
         self.missing(desk);
-        if 0 < self.kept {
-            // A bad scan on the way to a record that is safe is no failure.
-            self.worst = DONE;
-        }
         Ok(())
     }
 

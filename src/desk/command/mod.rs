@@ -81,7 +81,7 @@ pub fn run(arguments: impl IntoIterator<Item = OsString>, world: &mut World<'_>)
     let mut hand = Hand {
         words: Words::new(lang),
         world,
-        kept: 0,
+        misread: Vec::new(),
         worst: DONE,
     };
     match hand.run(arguments) {
@@ -146,8 +146,8 @@ const fn exit_code(error: &DeskError) -> u8 {
 struct Hand<'w, 'a> {
     words: Words,
     world: &'w mut World<'a>,
-    /// Records that are safe now.
-    kept: u32,
+    /// Codes that were read badly and not read whole since: their pieces, where they can be told.
+    misread: Vec<Option<u8>>,
     /// The worst exit code so far.
     worst: u8,
 }
@@ -229,15 +229,35 @@ impl Hand<'_, '_> {
             match said {
                 Said::Refused(error) => {
                     self.complain(error);
-                    self.worst = self.worst.max(exit_code(error));
+                    match error {
+                        DeskError::Handover(
+                            error @ (HandoverError::CodeDamaged
+                            | HandoverError::PieceDamaged { .. }
+                            | HandoverError::PieceCut { .. }),
+                        ) => self.misread.push(error.piece()),
+                        error => self.worst = self.worst.max(exit_code(error)),
+                    }
                 }
                 said => {
-                    self.kept += u32::from(matches!(said, Said::Kept(_)));
+                    self.mended(said);
                     self.print(&tell(said, &self.words))?;
                 }
             }
         }
         Ok(())
+    }
+
+    /// A bad scan on the way to a good one is no failure: what was read whole is no longer misread.
+    fn mended(&mut self, said: &Said) {
+        match said {
+            Said::Piece { index, .. } => {
+                let other = |piece: &u8| piece != index;
+                self.misread
+                    .retain(|piece| piece.as_ref().is_some_and(other));
+            }
+            Said::Kept(_) => self.misread.clear(),
+            _ => {}
+        }
     }
 
     /// Tells what is still missing of records begun; whether anything is.
@@ -251,9 +271,10 @@ impl Hand<'_, '_> {
         !waiting.is_empty()
     }
 
-    /// Tells, at the end, what is still missing of records begun.
+    /// Tells, at the end, what is still missing of records begun. They are refused, and so is a
+    /// code that was never read whole.
     fn missing(&mut self, desk: &Desk) {
-        if self.tell_missing(desk) {
+        if self.tell_missing(desk) || !self.misread.is_empty() {
             self.worst = self.worst.max(REFUSED);
         }
     }

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use super::{BAD_INPUT, DONE, Hand, REFUSED};
+use super::Hand;
 use crate::desk::{Desk, DeskError, read};
 
 impl Hand<'_, '_> {
@@ -23,10 +23,6 @@ impl Hand<'_, '_> {
             }
         }
         self.missing(desk);
-        if 0 < self.kept && self.worst == REFUSED {
-            self.worst = DONE;
-        }
-        debug_assert!(self.worst <= BAD_INPUT);
         Ok(())
     }
 }

@@ -36,10 +36,22 @@ impl Hand<'_, '_> {
     pub(super) fn show(&mut self, desk: &Desk, number: i64) -> Result<(), DeskError> {
         let (page, unknown) = desk.page(number, &self.words)?;
         self.print(&page)?;
+        if let Some(replaced) = self.replaced(desk, number)? {
+            self.line(&replaced)?;
+        }
         for doubt in unknown_lines(&unknown, &self.words) {
             self.line(&doubt)?;
         }
         Ok(())
+    }
+
+    /// What is told of a record that another one stands for.
+    fn replaced(&self, desk: &Desk, number: i64) -> Result<Option<String>, DeskError> {
+        let by = desk.inbox().head(number)?.replaced_by;
+        Ok(by.map(|by| {
+            self.words
+                .say_with("desk-replaced-by", &[("number", by.into())])
+        }))
     }
 
     pub(super) fn export(
@@ -52,6 +64,10 @@ impl Hand<'_, '_> {
     ) -> Result<(), DeskError> {
         let codes = codes_of(codes.as_deref())?;
         let bytes = desk.export_with(number, form, &codes, &self.words)?;
+        if let Some(replaced) = self.replaced(desk, number)? {
+            // Beside the export, not in it: an older version may be asked for.
+            let _ = writeln!(self.world.err, "{replaced}");
+        }
         let Some(path) = out else {
             return self.print_bytes(&bytes);
         };

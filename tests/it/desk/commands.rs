@@ -5,11 +5,12 @@ use std::ffi::OsString;
 use std::path::Path;
 
 use feedside::desk::command::{World, run};
-use feedside::handover::DeskPublic;
+use feedside::handover::{Code, DeskKeyPair, DeskPublic, Packed};
 use image::{DynamicImage, GrayImage};
 
-use super::{now, packed, place, tablet};
+use super::{handed_of, now, packed, packed_as, place, tablet};
 use crate::store::Folder;
+use crate::support;
 
 pub(super) struct Ran {
     pub code: u8,
@@ -161,11 +162,8 @@ fn pictures_are_read_in_any_order_and_what_is_missing_is_told() {
     let packed = packed(&set_up(&data));
     let mut files = Vec::new();
     for (index, code) in packed.codes.iter().enumerate() {
-        let (side, pixels) = code.to_luma(4, 4);
-        let side = u32::try_from(side).unwrap();
-        let picture = DynamicImage::ImageLuma8(GrayImage::from_raw(side, side, pixels).unwrap());
         let file = folder.file(&format!("record-{}.png", index + 1));
-        picture.save(&file).unwrap();
+        picture(code).save(&file).unwrap();
         files.push(file.to_str().unwrap().to_owned());
     }
     let part = desk(&data, &["read", &files[1]], "");
@@ -184,6 +182,148 @@ fn pictures_are_read_in_any_order_and_what_is_missing_is_told() {
     let whole = desk(&data, &arguments, "");
     assert_eq!((whole.code, whole.err.as_str()), (0, ""));
     assert!(whole.out.contains(&packed.receipt.grouped()));
+}
+
+/// Exit codes: 0 done, 1 refused or failed, 2 bad input. A record that is safe does not hide another
+/// that is not.
+#[test]
+fn what_was_refused_or_is_not_whole_ends_with_one_whatever_was_kept_beside_it() {
+    let folder = Folder::new("desk-codes");
+    let data = folder.file("data");
+    let public = set_up(&data);
+    let good = packed(&public);
+    let half = packed_as(&handed_of(support::sample_visit()), &public, 40);
+    let foreign = DeskKeyPair::from_random([9; 32]).unwrap().public();
+    let foreign = packed_as(&handed_of(support::sample_visit()), &foreign, 41);
+    let lines = |packed: &Packed| packed.pieces.join("\n") + "\n";
+    let beside = [
+        ("another's half", half.pieces[0].clone() + "\n", 1),
+        ("another desk's", lines(&foreign), 1),
+        ("no code of ours", "4006381333931\n".to_owned(), 2),
+        ("nothing", String::new(), 0),
+    ];
+    for (what, other, code) in &beside {
+        for scans in [lines(&good) + other, other.clone() + &lines(&good)] {
+            let ran = desk(&data, &["listen"], &scans);
+            assert_eq!(ran.code, *code, "{what}: {}", ran.err);
+            assert!(ran.out.contains(&good.receipt.grouped()), "{what}");
+        }
+    }
+
+    let mut files = Vec::new();
+    let of_half = half.codes.iter().take(1);
+    for (index, code) in good
+        .codes
+        .iter()
+        .chain(of_half)
+        .chain(&foreign.codes)
+        .enumerate()
+    {
+        let file = folder.file(&format!("{index}.png"));
+        picture(code).save(&file).unwrap();
+        files.push(file.to_str().unwrap().to_owned());
+    }
+    let whole = good.codes.len();
+    let read = |files: &[&[String]]| {
+        let files = files.iter().flat_map(|it| it.iter()).map(String::as_str);
+        let arguments: Vec<&str> = ["read"].into_iter().chain(files).collect();
+        desk(&data, &arguments, "")
+    };
+    let (own, of_half, of_foreign) = (&files[..whole], &files[whole..=whole], &files[whole + 1..]);
+    assert_eq!(read(&[own]).code, 0);
+    assert_eq!(read(&[own, of_half]).code, 1);
+    assert_eq!(read(&[of_half, own]).code, 1);
+    assert_eq!(read(&[own, of_foreign]).code, 1);
+    assert_eq!(read(&[own, &["no-such.png".to_owned()]]).code, 2);
+}
+
+/// A code that was cut or damaged and then read whole is no failure; one that was not, is one.
+#[test]
+fn a_code_read_badly_counts_until_it_is_read_whole() {
+    let folder = Folder::new("desk-misread");
+    let data = folder.file("data");
+    let pieces = packed(&set_up(&data)).pieces;
+    let damaged = |piece: &str| {
+        let mut text = piece.as_bytes().to_vec();
+        text[300] = b'0' + (text[300] - b'0' + 1) % 10;
+        String::from_utf8(text).unwrap() + "\n"
+    };
+    let rest = pieces[1..].join("\n") + "\n";
+    let first = pieces[0].clone() + "\n";
+    for (scans, code) in [
+        (damaged(&pieces[0]) + &first + &rest, 0),
+        (damaged(&pieces[0]) + &rest + &first, 0),
+        (first.clone() + &rest + &damaged(&pieces[0]), 1),
+        (damaged(&pieces[0]) + &rest, 1),
+    ] {
+        assert_eq!(desk(&data, &["listen"], &scans).code, code);
+    }
+}
+
+#[test]
+fn show_and_export_say_which_record_stands() {
+    let folder = Folder::new("desk-stands");
+    let data = folder.file("data");
+    let public = set_up(&data);
+    for (seed, visit) in [
+        (50, support::sample_amendment()),
+        (51, support::sample_visit()),
+    ] {
+        let scans = packed_as(&handed_of(visit), &public, seed)
+            .pieces
+            .join("\n")
+            + "\n";
+        assert_eq!(desk(&data, &["listen"], &scans).code, 0);
+    }
+    let stands = "Number 1 stands for it now";
+    let plain = |text: &str| text.replace(['\u{2068}', '\u{2069}'], "");
+    assert!(plain(&desk(&data, &["show", "2"], "").out).contains(stands));
+    assert!(!plain(&desk(&data, &["show", "1"], "").out).contains("stands for it"));
+    let older = desk(&data, &["export", "2", "--as", "csv"], "");
+    assert!(older.code == 0 && plain(&older.err).contains(stands));
+    assert!(!plain(&older.out).contains(stands), "the table is a table");
+    assert_eq!(desk(&data, &["export", "1", "--as", "csv"], "").err, "");
+    assert_eq!(
+        plain(&desk(&data, &["inbox"], "").out)
+            .matches(stands)
+            .count(),
+        1
+    );
+}
+
+#[test]
+fn the_key_is_written_as_a_file_that_the_tablet_reads() {
+    let folder = Folder::new("desk-key-file");
+    let data = folder.file("data");
+    let public = set_up(&data);
+    let tablet = folder.file("tablet");
+    std::fs::create_dir(&tablet).unwrap();
+    let file = tablet.join("desk-key.txt");
+    let ran = desk(
+        &data,
+        &["keys", "show", "--out", file.to_str().unwrap()],
+        "",
+    );
+    assert_eq!((ran.code, ran.err.as_str()), (0, ""));
+    assert!(ran.out.contains(&public.to_typed()), "{}", ran.out);
+    let text = std::fs::read_to_string(&file).unwrap();
+    assert!(text.contains(&public.fingerprint().join(" ")), "{text}");
+    #[cfg(feature = "app")]
+    assert_eq!(
+        feedside::app::desk_key_file::in_folder(&tablet),
+        Some(Ok(public))
+    );
+    let no = folder.file("no/such/place.txt");
+    assert_eq!(
+        desk(&data, &["keys", "show", "--out", no.to_str().unwrap()], "").code,
+        1
+    );
+}
+
+fn picture(code: &Code) -> DynamicImage {
+    let (side, pixels) = code.to_luma(4, 4);
+    let side = u32::try_from(side).unwrap();
+    DynamicImage::ImageLuma8(GrayImage::from_raw(side, side, pixels).unwrap())
 }
 
 #[test]
