@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 
 use super::pair_file::PairFile;
 use super::{
-    Age, Centile, Growth, OutputAgainst, RULE_VERSION, TestWeighing, WeighedAt,
+    Age, Centile, DayOutput, Growth, RULE_VERSION, TestWeighing, WeighedAt,
     feeds_least_over_last_day, of,
 };
 use crate::record::WallTime;
@@ -62,25 +62,29 @@ pub fn json(growth: &Growth) -> Value {
     })
 }
 
-/// The figures of a pair file, with the output of its last day held against what is expected.
-/// A file that names no time is read as of `now`.
+/// The figures of a pair file, with the output and feeds of its last 24 hours held against what is
+/// expected. A file that names no time is read as of `now`.
 pub fn json_of_file(file: &PairFile, now: WallTime) -> Value {
-    let growth = of(&file.pair, &file.weighings, file.at.unwrap_or(now));
+    let at = file.at.unwrap_or(now);
+    let growth = of(&file.pair, &file.weighings, at);
     let mut value = json(&growth);
-    let against = file
-        .last_day
-        .as_ref()
-        .zip(growth.age)
-        .and_then(|(day, age)| OutputAgainst::of(day, age));
-    value["output"] = against.map_or(Value::Null, |it| {
-        json!({
-            "against_days": [it.expected.from_day, it.expected.to_day],
-            "wet_least": it.expected.wet,
-            "wet_enough": it.wet_enough,
-            "dirty_least": it.expected.dirty,
-            "dirty_enough": it.dirty_enough,
-            "colour_fits": it.colour_fits,
-        })
+    let day = DayOutput::of(file.last_day.as_ref(), &file.nappies, growth.age, at);
+    value["output"] = json!({
+        "against_days": day.expected.map(|it| [it.from_day, it.to_day]),
+        "feeds": day.feeds,
+        "feeds_least": day.feeds_enough.and(growth.age.and_then(feeds_least_over_last_day)),
+        "feeds_enough": day.feeds_enough,
+        "wet": day.wet,
+        "wet_least": day.expected.map(|it| it.wet),
+        "wet_enough": day.wet_enough,
+        "dirty": day.dirty,
+        "dirty_least": day.expected.map(|it| it.dirty),
+        "dirty_enough": day.dirty_enough,
+        "stool": day.stool,
+        "colour_fits": day.colour_fits,
+        "urates": day.urates,
+        "urates_fit": day.urates_fit,
+        "missing": day.missing,
     });
     value
 }

@@ -7,6 +7,7 @@
 mod age;
 mod change;
 mod checked;
+mod day_output;
 mod gain;
 mod json;
 mod lines;
@@ -22,6 +23,7 @@ mod who;
 pub use age::Age;
 pub use change::Change;
 pub use checked::{Checked, right};
+pub use day_output::{DayOutput, MissingForOutput};
 pub use gain::{Gain, STEP_ASSUMED_G, gain};
 pub use json::{json, json_of_file};
 pub use lines::{LinePoint, median_back_day, median_line, median_losses, sds_line};

@@ -30,6 +30,124 @@ fn a_small_file_is_enough() {
     assert_eq!(it["output"]["colour_fits"], true);
 }
 
+/// The output of a pair born on 1 March at 12:00, as of 6 March 13:00: 121 hours, so that the last
+/// 24 hours are held against days 5 and 6 (5 wet, 2 dirty, yellow, no urates; UNICEF UK Baby Friendly
+/// Initiative's assessment tool).
+fn output(rest: &str) -> serde_json::Value {
+    let text = format!(
+        r#"{{ "pair": {{ "birth": "2026-03-01T12:00:00+00:00", "sex": "male" }}, {rest}
+             "at": "2026-03-06T13:00:00+00:00" }}"#
+    );
+    let file = read(text.as_bytes(), hours(9_999)).unwrap();
+    json_of_file(&file, hours(9_999))["output"].clone()
+}
+
+/// Nappies at hours of 6 March, or of the days before where the hour is negative.
+fn nappies(hours: &[i64], more: &str) -> String {
+    let begin = crate::growth::hours(108);
+    let one = |hour: &i64| {
+        let at = begin.plus_ms(hour * 3_600_000).local().to_rfc3339();
+        format!(r#"{{ "at": "{at}", "wet": true {more} }}"#)
+    };
+    let all: Vec<String> = hours.iter().map(one).collect();
+    format!(r#""nappies": [ {} ],"#, all.join(","))
+}
+
+#[test]
+fn a_file_that_tells_nothing_of_the_last_day_says_all_that_is_missing() {
+    let it = output("");
+    let missing = ["feeds", "wet", "dirty", "stool_colour", "urates"];
+    assert_eq!(it["missing"], serde_json::json!(missing));
+    for name in ["feeds", "wet", "wet_enough", "dirty_enough", "colour_fits"] {
+        assert!(it[name].is_null(), "{name}");
+    }
+}
+
+#[test]
+fn feeds_and_urates_of_the_last_day_are_held_against_what_is_expected() {
+    let it = output(r#""last_day": { "feeds": 7, "urates": true },"#);
+    assert_eq!(
+        (&it["feeds_least"], &it["feeds_enough"]),
+        (&8.into(), &false.into())
+    );
+    assert_eq!(it["urates_fit"], false);
+    let it = output(r#""last_day": { "feeds": 8, "urates": false },"#);
+    assert_eq!(
+        (&it["feeds_enough"], &it["urates_fit"]),
+        (&true.into(), &true.into())
+    );
+}
+
+#[test]
+fn listed_nappies_of_the_last_24_hours_are_counted() {
+    // At 13:00 the day before: that is 24 hours ago, and no longer within the last day.
+    let kept = nappies(&[-11, 1, 2, 3, 4], r#", "stool": "yellow""#);
+    let it = output(&kept);
+    assert_eq!((&it["wet"], &it["dirty"]), (&4.into(), &4.into()));
+    // The list began before the day, so that what it lacks was not there.
+    assert_eq!(
+        (&it["wet_enough"], &it["dirty_enough"]),
+        (&false.into(), &true.into())
+    );
+    assert_eq!(
+        (&it["stool"], &it["colour_fits"]),
+        (&"yellow".into(), &true.into())
+    );
+    assert_eq!(
+        (&it["urates"], &it["missing"]),
+        (&false.into(), &serde_json::json!(["feeds"]))
+    );
+}
+
+#[test]
+fn a_short_list_of_nappies_shows_enough_and_never_too_few() {
+    let few = output(&nappies(&[1, 2, 3, 4], ""));
+    assert_eq!(
+        (&few["wet"], &few["wet_enough"]),
+        (&4.into(), &serde_json::Value::Null)
+    );
+    let missing = ["feeds", "wet", "dirty", "stool_colour", "urates"];
+    assert_eq!(few["missing"], serde_json::json!(missing));
+    let enough = output(&nappies(&[1, 2, 3, 4, 5], r#", "urates": true"#));
+    assert_eq!(
+        (&enough["wet"], &enough["wet_enough"]),
+        (&5.into(), &true.into())
+    );
+    assert_eq!(
+        (&enough["urates"], &enough["urates_fit"]),
+        (&true.into(), &false.into())
+    );
+}
+
+#[test]
+fn of_what_was_told_and_what_was_listed_the_larger_counts_and_the_later_colour() {
+    let told = r#""last_day": { "wet": 3, "dirty": 6, "stool": "black" },"#;
+    let it = output(&(nappies(&[1, 2, 3, 4], r#", "stool": "green""#) + told));
+    assert_eq!((&it["wet"], &it["wet_enough"]), (&4.into(), &false.into()));
+    assert_eq!((&it["dirty"], &it["stool"]), (&6.into(), &"green".into()));
+    assert_eq!(it["colour_fits"], false);
+}
+
+#[test]
+fn before_a_whole_day_of_life_and_past_the_table_it_is_said_that_nothing_is_held_against() {
+    for (day, lacks) in [("01T20", "whole_day"), ("30T20", "expected_output")] {
+        let text = format!(
+            r#"{{ "pair": {{ "birth": "2026-03-01T12:00:00+00:00", "sex": "male" }},
+                 "last_day": {{ "wet": 9, "dirty": 9, "feeds": 1, "stool": "yellow", "urates": false }},
+                 "at": "2026-03-{day}:00:00+00:00" }}"#
+        );
+        let it = json_of_file(&read(text.as_bytes(), hours(0)).unwrap(), hours(0));
+        assert_eq!(it["output"]["missing"], serde_json::json!([lacks]));
+        assert!(it["output"]["wet_enough"].is_null());
+        let is_late = lacks == "expected_output";
+        assert_eq!(
+            it["output"]["feeds_enough"] == false,
+            is_late,
+            "feeds count on"
+        );
+    }
+}
+
 #[test]
 fn each_wrong_field_is_named_by_its_path() {
     let birth = r#""birth": "2026-03-01T12:00:00+00:00""#;
