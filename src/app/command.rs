@@ -71,11 +71,13 @@ pub fn taps(file: &Path, json: bool) -> Result<String, BadInput> {
     Ok(if json {
         format!("{:#}", rhythm::json(&summary))
     } else {
-        rhythm_text(&summary)
+        let first_ms = taps.first().map_or(0, |tap| tap.at.as_ms());
+        rhythm_text(&summary, first_ms)
     })
 }
 
-fn rhythm_text(summary: &Summary) -> String {
+/// The lines for people: every time is how long it took, or how long after the first row it was.
+fn rhythm_text(summary: &Summary, first_ms: u64) -> String {
     let words = Words::new(Lang::En);
     let mut text = String::new();
     let mut line = |label: String, value: String| {
@@ -99,7 +101,7 @@ fn rhythm_text(summary: &Summary) -> String {
         words.say("looking-back-first-flow"),
         summary.first_flow.map_or_else(
             || words.say("looking-back-no-flow"),
-            |at| words.duration_clock(at.as_ms()),
+            |at| words.duration_clock(at.as_ms().saturating_sub(first_ms)),
         ),
     );
     for phase in Phase::ALL {

@@ -350,6 +350,7 @@ fn preferences(window: &ui::AppWindow, hear: &Hear) {
     on!(hear, it.on_back() => Event::Settings(It::BackWanted));
     on!(hear, it.on_set_pin() => Event::Settings(It::PinWanted));
     on!(hear, it.on_lock() => Event::Settings(It::LockWanted));
+    on!(hear, it.on_keep_desk_file() => Event::Settings(It::DeskFileKept));
     on!(hear, it.on_choose(group, index) => Event::Settings(match group {
         0 => It::LanguageChosen(place(index)),
         1 => It::NightChosen(index == 1),

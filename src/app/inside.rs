@@ -3,6 +3,7 @@
 use std::collections::HashMap;
 use std::path::Path;
 
+use super::desk_key_file::{self, Offered};
 use super::keeper::{Ask, Told, answer};
 use super::preferences::{self, Preferences};
 use super::ward_policy::{self, Counting};
@@ -27,6 +28,8 @@ pub struct Inside {
     pub preferences: Preferences,
     /// The ward policy.
     pub counting: Counting,
+    /// A desk's key that lies in the folder and is not the one that is kept.
+    pub desk_key: Option<Offered>,
     /// The visit that was not finished.
     pub unfinished: Option<Told>,
     /// Where the data were damaged and set aside, so that these are new: that.
@@ -90,7 +93,10 @@ impl Inside {
         let unfinished = store
             .open_visit()?
             .map(|visit| answer(&mut store, &counting.policy, Ask::Open(visit)));
+        let desk_key = desk_key_file::in_folder(data)
+            .filter(|it| desk_key_file::is_new(it, &preferences.desk_key));
         Ok(Self {
+            desk_key,
             store,
             has_pin,
             secret,
@@ -111,6 +117,11 @@ impl Inside {
                 format!("{happened} {}", words.say("frame-set-aside"))
             })
             .or_else(|| ward_policy::told(&self.counting, &words))
+            .or_else(|| {
+                let file = [("file", desk_key_file::FILE.into())];
+                let there = || words.say_with("settings-desk-file-there", &file);
+                self.desk_key.as_ref().map(|_| there())
+            })
     }
 
     /// Opens a folder with what was typed.

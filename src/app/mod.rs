@@ -13,6 +13,7 @@ pub mod connect;
 pub mod deed;
 pub mod demo;
 pub mod entry_line;
+pub mod desk_key_file;
 pub mod event;
 pub mod front;
 pub mod handover;

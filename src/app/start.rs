@@ -54,7 +54,20 @@ impl StartError {
                 fault::vault(error, &words).to_string()
             }
             Self::Data(NotOpened::Store(error)) => fault::store(error, &words).to_string(),
-            Self::NoDisplay | Self::Window(_) | Self::Folder(_) | Self::Data(NotOpened::Random) => {
+            Self::NoDisplay => "There is no display here to open the app on; feedside rehearse \
+                --out DIR shows the whole job without one."
+                .to_owned(),
+            // The cause may go over several lines, or end in a full stop of its own.
+            Self::Window(error) => {
+                let cause = error.to_string();
+                let cause: Vec<&str> = cause.split_whitespace().collect();
+                format!(
+                    "There is a display, but the window could not be opened on it: {}. \
+                     feedside rehearse --out DIR shows the whole job without one.",
+                    cause.join(" ").trim_end_matches('.')
+                )
+            }
+            Self::Folder(_) | Self::Data(NotOpened::Random) => {
                 format!("The app did not start: {self}.")
             }
         }
@@ -124,7 +137,8 @@ impl Behind for InFolder {
         let keeper = ThreadKeeper::start(inside.store, policy.clone(), |told: Told| {
             later(move || Event::Told(told));
         });
-        Shell::new(Parts {
+        let desk_key = inside.desk_key;
+        let mut shell = Shell::new(Parts {
             window: self.window.clone(),
             clock: Box::new(SystemClock),
             keeper: Box::new(keeper),
@@ -135,7 +149,9 @@ impl Behind for InFolder {
             secret: inside.secret,
             has_pin: inside.has_pin,
             say_safe: self.say_safe.then(said),
-        })
+        });
+        shell.offer_desk_key(desk_key);
+        shell
     }
 
     fn keep_look(&mut self, look: &Look) {

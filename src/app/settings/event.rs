@@ -27,6 +27,8 @@ pub enum Event {
     SpecialistTyped(String),
     /// The desk's key as typed.
     DeskKeyTyped(String),
+    /// The six words of the key from the file are those of the desk: it is to be kept.
+    DeskFileKept,
     /// Back.
     BackWanted,
 }

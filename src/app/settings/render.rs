@@ -6,7 +6,7 @@ use crate::app::around::Around;
 use crate::app::handover::{image_of, modules};
 use crate::app::lists::list;
 use crate::app::preferences::{LOCK_MINUTES, STAY_DAYS, TEXT_PERCENT};
-use crate::app::{ui, ward_policy};
+use crate::app::{desk_key_file, ui, ward_policy};
 use crate::fault;
 use crate::handover::{Code, DeskPublic, VersionCap};
 use crate::words::{Lang, Words};
@@ -162,4 +162,11 @@ fn desk(model: &Model, around: &Around<'_>, words: &Words, screen: &ui::Settings
     };
     screen.set_desk_key(typed.into());
     screen.set_desk_told(told.into());
+    let offered = (model.offered.as_ref()).filter(|it| desk_key_file::is_new(it, kept));
+    screen.set_desk_file(
+        offered
+            .map_or_else(String::new, |it| desk_key_file::told(it, words))
+            .into(),
+    );
+    screen.set_desk_file_holds(matches!(offered, Some(Ok(_))));
 }

@@ -42,6 +42,12 @@ pub fn update(model: &mut Model, event: Event, around: &Around<'_>) -> Vec<Effec
             }
             Err(error) => model.refused = Some((text, error)),
         },
+        Event::DeskFileKept => {
+            if let Some(Ok(key)) = &model.offered {
+                preferences.desk_key = key.to_typed();
+                (model.offered, model.refused) = (None, None);
+            }
+        }
         Event::PinWanted => return vec![Effect::Pin],
         Event::LockWanted => return vec![Effect::Lock],
         Event::LockChosen(index) => {

@@ -12,6 +12,7 @@ use std::rc::Rc;
 use super::around::Around;
 use super::clock::{Clock, Now};
 use super::deed::Deed;
+use super::desk_key_file::Offered;
 use super::event::Event;
 use super::keeper::{Keeper, Told};
 use super::open_visit::{OpenVisit, Others};
@@ -127,6 +128,11 @@ impl Shell {
             shell.fill_words(&window);
         }
         shell
+    }
+
+    /// Offers a desk's key, from a file, in the settings.
+    pub fn offer_desk_key(&mut self, offered: Option<Offered>) {
+        self.models.settings.offered = offered;
     }
 
     /// The screen that is seen.
