@@ -6,8 +6,8 @@ use std::process::ExitCode;
 
 use clap::{Parser, Subcommand};
 use feedside::app::command::{self, BadInput};
-use feedside::app::start::{self, StartError};
-use feedside::rehearse;
+use feedside::app::start;
+use feedside::rehearse::{self, RehearseError};
 
 /// The tool of the infant-feeding specialist at the bedside.
 #[derive(Parser)]
@@ -26,6 +26,9 @@ struct Arguments {
 #[derive(Subcommand)]
 enum Command {
     /// The whole job with no display, written to a folder.
+    ///
+    /// The folder is new or empty, or an earlier rehearsal's, which is replaced; any other is refused
+    /// with exit code 2.
     Rehearse {
         /// Where to write.
         #[arg(long, value_name = "DIR")]
@@ -38,6 +41,8 @@ enum Command {
         timings: bool,
     },
     /// Analyse one tap file.
+    ///
+    /// The lines count from the file's first row. All times of the JSON object are the file's own.
     Rhythm {
         /// A file with the header ms,what.
         file: PathBuf,
@@ -79,6 +84,9 @@ fn main() -> ExitCode {
         Some(Command::Rehearse { out, seed, timings }) => {
             match rehearse::run(&out, seed, timings) {
                 Ok(story) => say(&story),
+                Err(error @ RehearseError::NotARehearsal { .. }) => refused(&format!(
+                    "{error}. Nothing was touched; name a folder that is new or empty."
+                )),
                 Err(error) => failed(&format!("The rehearsal stopped: {error}.")),
             }
         }
@@ -92,9 +100,6 @@ fn main() -> ExitCode {
 fn app(data: &Path, say_safe: bool) -> ExitCode {
     match start::run(data, say_safe) {
         Ok(()) => ExitCode::SUCCESS,
-        Err(StartError::NoDisplay | StartError::Window(_)) => failed(
-            "There is no display here to open the app on; feedside rehearse --out DIR shows the whole job without one.",
-        ),
         Err(error) => failed(&error.told()),
     }
 }
@@ -102,6 +107,11 @@ fn app(data: &Path, say_safe: bool) -> ExitCode {
 fn failed(why: &str) -> ExitCode {
     eprintln!("{why}");
     ExitCode::from(1)
+}
+
+fn refused(why: &str) -> ExitCode {
+    eprintln!("{why}");
+    ExitCode::from(2)
 }
 
 /// Prints a text. A reader that has enough, as `head`, closes the pipe: that is no failure.
@@ -113,9 +123,6 @@ fn say(text: &str) -> ExitCode {
 fn printed(told: Result<String, BadInput>) -> ExitCode {
     match told {
         Ok(text) => say(&text),
-        Err(BadInput(why)) => {
-            eprintln!("{why}");
-            ExitCode::from(2)
-        }
+        Err(BadInput(why)) => refused(&why),
     }
 }

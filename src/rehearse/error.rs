@@ -18,6 +18,15 @@ pub enum RehearseError {
         /// Why.
         why: String,
     },
+    /// The folder holds what no rehearsal made.
+    #[error(
+        "{} holds things that no rehearsal made, and a rehearsal replaces what lies in its folder",
+        folder.display()
+    )]
+    NotARehearsal {
+        /// Which folder.
+        folder: PathBuf,
+    },
     /// The pixels could not be set up.
     #[error("the pictures could not be set up: {0}")]
     Picture(#[from] slint::PlatformError),

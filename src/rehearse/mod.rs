@@ -7,11 +7,13 @@ mod album;
 mod bedside;
 mod error;
 mod eye;
+mod folder;
 mod story;
 mod timings;
 mod ward;
 
 pub use error::RehearseError;
 pub use eye::Eye;
+pub use folder::MARK;
 pub use story::{Walked, run, walk};
 pub use ward::Tablet;

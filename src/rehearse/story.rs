@@ -21,6 +21,7 @@ use crate::handover::Code;
 use crate::handover::qr::QUIET_MODULES;
 use crate::practice::{Baby, HandLevel, Simulated, simulate, truth_json};
 use crate::record::{Side, WallTime};
+use crate::report::codes::Codes;
 use crate::report::{Facts, pdf, sheet, visit_json};
 use crate::rhythm::write_taps;
 use crate::store::vault::RescueCode;
@@ -30,6 +31,7 @@ use super::RehearseError;
 use super::album::Album;
 use super::bedside::watch;
 use super::eye::{Eye, look};
+use super::folder;
 use super::timings;
 use super::ward::{Tablet, set_up};
 
@@ -43,14 +45,13 @@ const MODULE_PX: usize = 4;
 /// # Errors
 /// The first step that does not come out as it has to.
 pub fn run(out: &Path, seed: u64, measure: bool) -> Result<String, RehearseError> {
-    let folder = out.join("screens");
-    make_folder(&folder)?;
-    let mut album = Album::new(Canvas::set_up()?, folder);
+    folder::make_ready(out)?;
+    let mut album = Album::new(Canvas::set_up()?, out.join("screens"));
     let Walked {
         mut tablet,
         mut desk,
         told: mut story,
-    } = walk(out, seed, &mut album)?;
+    } = through(out, seed, &mut album)?;
     let mut tell = |line: String| {
         story.push_str(&line);
         story.push('\n');
@@ -81,12 +82,13 @@ pub struct Walked {
 /// # Errors
 /// The first step that does not come out as it has to, or the eye's own.
 pub fn walk(out: &Path, seed: u64, eye: &mut dyn Eye) -> Result<Walked, RehearseError> {
-    for folder in ["codes", "exports"] {
-        make_folder(&out.join(folder))?;
-    }
-    let desk_folder = out.join("desk");
-    fresh_folder(&desk_folder)?;
-    let (mut tablet, mut desk) = set_up(&desk_folder, seed)?;
+    folder::make_ready(out)?;
+    through(out, seed, eye)
+}
+
+/// Walks through the whole job in a folder that is ready.
+fn through(out: &Path, seed: u64, eye: &mut dyn Eye) -> Result<Walked, RehearseError> {
+    let (mut tablet, mut desk) = set_up(&out.join("desk"), seed)?;
     let mut told = String::new();
     let mut tell = |line: String| {
         told.push_str(&line);
@@ -117,18 +119,6 @@ pub fn walk(out: &Path, seed: u64, eye: &mut dyn Eye) -> Result<Walked, Rehearse
     month_screen(&mut tablet, eye)?;
     settings_screen(&mut tablet, eye)?;
     Ok(Walked { tablet, desk, told })
-}
-
-fn make_folder(folder: &Path) -> Result<(), RehearseError> {
-    fs::create_dir_all(folder).map_err(|error| RehearseError::file(folder, error))
-}
-
-/// A folder with nothing of an earlier rehearsal in it.
-fn fresh_folder(folder: &Path) -> Result<(), RehearseError> {
-    if folder.exists() {
-        fs::remove_dir_all(folder).map_err(|error| RehearseError::file(folder, error))?;
-    }
-    make_folder(folder)
 }
 
 fn write(file: &Path, bytes: impl AsRef<[u8]>) -> Result<(), RehearseError> {
@@ -387,8 +377,11 @@ fn export(desk: &Desk, number: i64, out: &Path) -> Result<String, RehearseError>
     ] {
         write(&out.join("exports").join(file), desk.export(number, form)?)?;
     }
+    let (codes, words) = (Codes::built_in(), Words::new(Lang::En));
+    let page = desk.export_with(number, As::Pdf, &codes, &words)?;
+    write(&out.join("exports/visit.pdf"), page)?;
     Ok(
-        "The desk exported the visit as FHIR, as HL7 version 2, as a table and as a note."
+        "The desk exported the visit as FHIR, as HL7 version 2, as a table, as PDF and as a note."
             .to_owned(),
     )
 }

@@ -58,9 +58,8 @@ pub fn measure(
 }
 
 fn durable(out: &Path, tablet: &Tablet) -> Result<Value, RehearseError> {
+    // Made for this rehearsal, and empty but for its mark.
     let folder = out.join("timing");
-    let _ = std::fs::remove_dir_all(&folder);
-    std::fs::create_dir_all(&folder).map_err(|why| RehearseError::file(&folder, why))?;
     // Encrypted, as on the tablet.
     let vault = Vault::of(&folder, Cost::LEAST)?;
     let key = vault
@@ -86,7 +85,6 @@ fn durable(out: &Path, tablet: &Tablet) -> Result<Value, RehearseError> {
         }
     }
     drop(store);
-    let _ = std::fs::remove_dir_all(&folder);
     Ok(spread(micros))
 }
 
