@@ -2,8 +2,9 @@
 
 use feedside::practice::{Baby, HandLevel, simulate};
 use feedside::record::{At, Tap, TapWhat};
-use feedside::rhythm::{Phase, Rhythm, Summary, of};
+use feedside::rhythm::{Phase, Rhythm, Summary, json, of, read_taps, write_taps};
 use proptest::prelude::*;
+use serde_json::Value;
 
 use super::holds;
 
@@ -129,12 +130,103 @@ proptest! {
     }
 }
 
+/// What `feedside rhythm --json` promises of its object, held by the object alone and the rows of the
+/// file. Source: the command's own contract.
+fn printed_holds(taps: &[Tap]) {
+    let mut file = Vec::new();
+    write_taps(taps, &mut file).unwrap();
+    let read = read_taps(file.as_slice()).unwrap();
+    let printed = json(&of(&read));
+    let number = |value: &Value, name: &str| value[name].as_u64().unwrap();
+    let word = |span: &Value| span["phase"].as_str().unwrap().to_owned();
+    let sucks = |from_ms, to_ms| {
+        let within = from_ms..to_ms;
+        let sucks = taps.iter().filter(|tap| tap.what.is_suck());
+        sucks
+            .map(|tap| tap.at.as_ms())
+            .filter(move |ms| within.contains(ms))
+    };
+    let (first_ms, last_ms) = (taps[0].at.as_ms(), taps[taps.len() - 1].at.as_ms());
+    let phases = printed["phases"].as_array().unwrap();
+    let mut at_ms = first_ms;
+    let mut totals = std::collections::BTreeMap::new();
+    let mut in_sucking = 0;
+    for (place, span) in phases.iter().enumerate() {
+        let (from_ms, to_ms, phase) = (number(span, "from_ms"), number(span, "to_ms"), word(span));
+        assert_eq!(from_ms, at_ms, "a gap or an overlap before {span}");
+        assert!(from_ms < to_ms, "{span}");
+        at_ms = to_ms;
+        *totals.entry(phase.clone()).or_insert(0) += to_ms - from_ms;
+        if ["quick", "flow", "flutter"].contains(&phase.as_str()) {
+            in_sucking += sucks(from_ms, to_ms).count();
+        } else if phase == "rest" && 0 < place && word(&phases[place - 1]) != "unwatched" {
+            let before = sucks(0, from_ms).last();
+            let marked = taps
+                .iter()
+                .any(|tap| !tap.what.is_suck() && tap.at.as_ms() == from_ms);
+            assert!(
+                marked || before == Some(from_ms - 1),
+                "{span} is not just after a run"
+            );
+        }
+    }
+    // A suck in the last row has a millisecond of its own.
+    let is_suck_last = sucks(last_ms, last_ms + 1).next().is_some();
+    assert_eq!(at_ms, last_ms + u64::from(is_suck_last));
+    assert_eq!(
+        in_sucking,
+        sucks(0, u64::MAX).count(),
+        "each suck lies in a sucking phase"
+    );
+    for (phase, total) in printed["totals_ms"].as_object().unwrap() {
+        assert_eq!(total.as_u64(), totals.remove(phase).or(Some(0)), "{phase}");
+    }
+    assert!(totals.is_empty(), "{totals:?}");
+    let unwatched_ms = number(&printed["totals_ms"], "unwatched");
+    assert_eq!(
+        number(&printed, "watched_ms"),
+        at_ms - first_ms - unwatched_ms
+    );
+    let first_flow = phases.iter().find(|span| word(span) == "flow");
+    let first_flow = first_flow.map_or(Value::Null, |span| span["from_ms"].clone());
+    assert_eq!(printed["first_flow_ms"], first_flow);
+    let mut in_runs = 0;
+    for run in printed["runs"].as_array().unwrap() {
+        let (from_ms, to_ms) = (number(run, "from_ms"), number(run, "to_ms"));
+        let mut within = sucks(from_ms, to_ms).peekable();
+        assert_eq!(
+            within.peek(),
+            Some(&from_ms),
+            "a run begins with a suck: {run}"
+        );
+        let (count, last) = within.fold((0, 0), |(count, _), ms| (count + 1, ms + 1));
+        assert_eq!((count, last), (number(run, "sucks"), to_ms), "{run}");
+        in_runs += count;
+    }
+    assert_eq!(
+        in_runs,
+        number(&printed, "sucks"),
+        "each suck is in one run"
+    );
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(192))]
+
+    #[test]
+    fn the_printed_object_keeps_what_the_command_promises(taps in any_taps()) {
+        prop_assume!(!taps.is_empty());
+        printed_holds(&taps);
+    }
+}
+
 #[test]
 fn it_all_holds_of_simulated_feeds() {
     for (seed, baby) in (0..12).zip(Baby::ALL.iter().cycle()) {
         for level in HandLevel::ALL {
             let feed = simulate(*baby, level.hand(), seed, 12);
             holds(&feed.taps, &of(&feed.taps));
+            printed_holds(&feed.taps);
         }
     }
 }
