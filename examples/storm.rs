@@ -65,8 +65,6 @@ fn invented(chance: &mut ChaCha8Rng) -> Visit {
         wet: maybe(it, |it| it.random_range(0..9)),
         dirty: maybe(it, |it| it.random_range(0..7)),
         stool: maybe(it, |it| one(it, StoolColour::ALL)),
-        meconium: None,
-        dark_urine: None,
         urates: maybe(it, |it| it.random_bool(0.3)),
         meconium: maybe(it, |it| it.random_bool(0.3)),
         dark_urine: maybe(it, |it| it.random_bool(0.3)),

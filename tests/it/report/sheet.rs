@@ -2,7 +2,8 @@
 
 use feedside::findings::{CallWhom, Finding, Level};
 use feedside::record::{
-    Coded, EndedBy, Hold, Language, NippleAfter, Pain, PlanItem, PlanWhat, Side, SignState, Text, What,
+    Coded, EndedBy, Hold, Language, NippleAfter, Pain, PlanItem, PlanWhat, Side, SignState, Text,
+    What,
 };
 use feedside::report::printed::Block;
 use feedside::report::sheet::{lang_of, page};
