@@ -121,7 +121,7 @@ pub(super) const RULES: &[Rule] = &[
     .shows(&[("feeds", Unit::Count), ("most", Unit::Count)])
     .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
     .plans(&[PlanWhat::WatchNextFeed, PlanWhat::WeighAgain])
-    .changed("findings-3"),
+    .changed("findings-2"),
     Rule::new("feeds-long", Level::KeepWatching, "nhs-checklist", long)
         .shows(&[("lasted", Unit::Second), ("most", Unit::Second)])
         .tries(&[Adjustment::Compress, Adjustment::OtherBreast])
@@ -135,7 +135,7 @@ pub(super) const RULES: &[Rule] = &[
     Rule::new("feeds-often", Level::GoingWell, "uk-checklist", often)
         .limits(&[Limit::FeedsLeast])
         .shows(&[("feeds", Unit::Count), ("least", Unit::Count)])
-        .changed("findings-3"),
+        .changed("findings-2"),
     Rule::new(
         "feeds-baby-content",
         Level::GoingWell,
@@ -154,10 +154,11 @@ fn age(scene: &Scene<'_>) -> Result<Age, Verdict> {
     scene.age().ok_or_else(|| lacks(Missing::Birth))
 }
 
-/// The count, once a first whole day can be counted.
+/// The count, once a first whole day can be counted. Before that the first day's own rules say what
+/// is lacking, once for all.
 fn feeds(scene: &Scene<'_>) -> Result<i64, Verdict> {
     if age(scene)?.days() < 1 {
-        return Err(lacks(Missing::WholeDay));
+        return Err(Verdict::NotForThis);
     }
     scene.told(|day| day.feeds, Missing::Feeds).map(i64::from)
 }
@@ -293,10 +294,15 @@ fn few(scene: &Scene<'_>) -> Verdict {
 fn few_first_day(scene: &Scene<'_>) -> Verdict {
     let least = i64::from(FEEDS_LEAST_FIRST_DAY);
     settle((|| {
-        if !counts_first_day(age(scene)?) {
+        let age = age(scene)?;
+        if !counts_first_day(age) {
             return Ok(Verdict::NotForThis);
         }
-        let feeds = feeds(scene)?;
+        let feeds = i64::from(scene.told(|day| day.feeds, Missing::Feeds)?);
+        if age.days() < 1 && feeds < least {
+            // More may come before the day is over.
+            return Ok(lacks(Missing::WholeDay));
+        }
         Ok(held_if(feeds < least, &[feeds, least]))
     })())
 }

@@ -275,7 +275,11 @@ fn no_wet_nappy_counts_once_24_hours_are_full() {
     // Before that it cannot be judged, and says why.
     assert!(!none(23).holds("output-no-wet"));
     assert_eq!(none(23).lacked("output-no-wet"), word("whole_day"));
-    assert_eq!(none(23).lacked("output-few-wet"), word("whole_day"));
+    // So is one dirty one.
+    let dirty = |count| at(23).day(|it| it.dirty = Some(count));
+    assert_eq!(dirty(0).lacked("output-no-dirty"), word("whole_day"));
+    assert_eq!(dirty(1).lacked("output-no-dirty"), None);
+    assert_eq!(at(23).lacked("output-no-dirty"), word("dirty"));
     // One in the first day is what is expected then.
     let one = |change: fn(&mut LastDay)| at(20).day(change).lacked("output-no-wet");
     assert_eq!(one(|it| it.wet = Some(1)), None);
@@ -451,6 +455,8 @@ fn feeds_are_held_against_the_day_in_which_most_of_the_last_24_hours_lay() {
     // Before 24 hours there is no whole day to count.
     assert!(!fed(23, 2).holds("feeds-few-first-day"));
     assert_eq!(fed(23, 2).lacked("feeds-few-first-day"), word("whole_day"));
+    assert_eq!(fed(23, 3).lacked("feeds-few-first-day"), None);
+    assert_eq!(at(23).lacked("feeds-few-first-day"), word("feeds"));
     assert_eq!(at(24).lacked("feeds-few-first-day"), word("feeds"));
     // What goes well is not said sooner for it.
     assert!(!fed(24, 7).holds("feeds-often"));
