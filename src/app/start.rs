@@ -62,7 +62,7 @@ impl StartError {
                 let cause = error.to_string();
                 let cause: Vec<&str> = cause.split_whitespace().collect();
                 format!(
-                    "There is a display, but the window could not be opened on it: {}. \
+                    "The window could not be opened on the display: {}. \
                      feedside rehearse --out DIR shows the whole job without one.",
                     cause.join(" ").trim_end_matches('.')
                 )

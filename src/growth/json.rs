@@ -72,7 +72,7 @@ pub fn json_of_file(file: &PairFile, now: WallTime) -> Value {
     value["output"] = json!({
         "against_days": day.expected.map(|it| [it.from_day, it.to_day]),
         "feeds": day.feeds,
-        "feeds_least": day.feeds_enough.and(growth.age.and_then(feeds_least_over_last_day)),
+        "feeds_least": value["feeds_least"],
         "feeds_enough": day.feeds_enough,
         "wet": day.wet,
         "wet_least": day.expected.map(|it| it.wet),
@@ -84,8 +84,10 @@ pub fn json_of_file(file: &PairFile, now: WallTime) -> Value {
         "colour_fits": day.colour_fits,
         "urates": day.urates,
         "urates_fit": day.urates_fit,
-        "missing": day.missing,
     });
+    if let Some(missing) = value["missing"].as_array_mut() {
+        missing.extend(day.missing.iter().map(|it| it.as_word().into()));
+    }
     value
 }
 

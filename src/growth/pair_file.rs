@@ -115,6 +115,8 @@ pub struct PairFile {
 /// # Errors
 /// The first thing that is wrong, with the path of its field.
 pub fn read(bytes: &[u8], now: WallTime) -> Result<PairFile, PairFileError> {
+    // A mark of byte order, as some editors write it (RFC 8259, 8.1 lets it be passed over).
+    let bytes = bytes.strip_prefix(b"\xef\xbb\xbf").unwrap_or(bytes);
     if BYTES_MOST < bytes.len() {
         // What is refused before the cut has a place of its own; all else may be the cut's doing.
         let placed = |it: &PairFileError| !matches!(it.wrong, Wrong::NotJson { .. });

@@ -85,10 +85,12 @@ pub fn read_taps(from: impl Read) -> Result<Vec<Tap>, TapFileError> {
         bytes: Vec::with_capacity(LINE_MOST + 2),
         line: 0,
     };
-    match lines.next()? {
-        None => return Err(TapFileError::Empty),
-        Some(header) if header.strip_prefix('\u{feff}').unwrap_or(header) == HEADER => {}
-        Some(_) => return Err(TapFileError::Header),
+    match lines.next() {
+        Ok(None) => return Err(TapFileError::Empty),
+        Ok(Some(header)) if header.strip_prefix('\u{feff}').unwrap_or(header) == HEADER => {}
+        // Another table, or a file in another encoding.
+        Ok(Some(_)) | Err(TapFileError::NotARow { .. }) => return Err(TapFileError::Header),
+        Err(error) => return Err(error),
     }
     let mut taps: Vec<Tap> = Vec::new();
     loop {

@@ -40,7 +40,7 @@ pub(super) fn parse(bytes: &[u8]) -> Result<Value, PairFileError> {
     let ended = read.and_then(|value| reader.end().map(|()| value));
     ended.map_err(|refused| {
         found.take().unwrap_or_else(|| {
-            let (line, column) = (refused.line(), refused.column());
+            let (line, column) = (refused.line(), refused.column().max(1));
             error("", Wrong::NotJson { line, column })
         })
     })

@@ -1,6 +1,7 @@
 //! Tests of the room `app`.
 #![cfg(feature = "app")]
 
+mod analysed;
 mod bedside;
 mod before;
 mod by_label;

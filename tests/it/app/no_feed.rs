@@ -142,6 +142,35 @@ fn the_call_and_the_visit_without_a_feed_look_as_they_did_when_they_were_looked_
 }
 
 #[test]
+fn an_earlier_weight_and_a_number_that_is_offered_fit_in_every_language_and_size() {
+    use feedside::app::before::{Count, TimePart};
+    let mut golden = Golden::of("earlier");
+    let mut faults = Vec::new();
+    let tablet = before_a_feed();
+    (tablet.hear)(Event::Before(Before::Counted(Count::Feeds, -1)));
+    (tablet.hear)(Event::Before(Before::EarlierChosen(true)));
+    (tablet.hear)(Event::Before(Before::EarlierStepped(TimePart::Day, -1)));
+    // The usual text and the largest: their place among the settings.
+    for (text, percent) in [(0, 100), (4, 200)] {
+        (tablet.hear)(Event::Settings(Settings::TextChosen(text)));
+        for (place, lang) in Lang::ALL.iter().enumerate() {
+            (tablet.hear)(Event::Settings(Settings::LanguageChosen(place)));
+            for size in [(1280, 800), (800, 1280)] {
+                let way = if size.1 < size.0 { "lying" } else { "standing" };
+                CANVAS.with(|canvas| {
+                    canvas.resize(size.0, size.1);
+                    let drawn = canvas.draw();
+                    faults.extend(faults_on(&tablet.window, false, size));
+                    golden.compare(&drawn, &format!("{way}-{percent}-{}.png", lang.tag()));
+                });
+            }
+        }
+    }
+    assert_eq!(faults, Vec::<String>::new());
+    golden.stand();
+}
+
+#[test]
 fn an_answer_that_has_not_settled_is_not_lost_when_a_banner_is_touched() {
     let tablet = before_a_feed();
     told(&tablet, BabyDanger::Floppy);

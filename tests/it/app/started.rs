@@ -16,7 +16,7 @@ fn a_window_that_cannot_be_opened_on_a_display_is_told_with_its_cause() {
     let told = StartError::Window(cause).told();
     assert!(!told.contains("no display"), "{told}");
     assert!(
-        told.contains("opened on it: no renderer took the surface. "),
+        told.contains("on the display: no renderer took the surface. "),
         "{told}"
     );
     assert_eq!(told.lines().count(), 1);

@@ -38,6 +38,15 @@ fn a_good_file_is_read_with_either_line_end() {
 }
 
 #[test]
+fn a_file_in_another_encoding_has_no_header_that_is_known() {
+    let wide: Vec<u8> = "\u{feff}ms,what\n0,on\n"
+        .encode_utf16()
+        .flat_map(u16::to_le_bytes)
+        .collect();
+    assert_eq!(read_taps(wide.as_slice()), Err(TapFileError::Header));
+}
+
+#[test]
 fn a_bad_file_names_its_line() {
     let long = format!("ms,what\n0,on\n{},suck\n", "0".repeat(200));
     let cases = [
