@@ -113,7 +113,7 @@ fn a_file_without_a_key_is_told_with_why_and_changes_nothing() {
     );
     ui::SettingsAdapter::get(&tablet.window).invoke_keep_desk_file();
     assert_eq!(shown(&tablet).2, "");
-    drop(tablet.window.window());
+    let _ = tablet.window.window();
 }
 
 #[test]
