@@ -17,8 +17,8 @@ use crate::app::{
 };
 use crate::desk::{As, Desk, Said, read};
 use crate::findings::Policy;
-use crate::handover::Code;
 use crate::handover::qr::QUIET_MODULES;
+use crate::handover::{Code, DeskKeyPair};
 use crate::practice::{Baby, HandLevel, Simulated, simulate, truth_json};
 use crate::record::{Side, WallTime};
 use crate::report::codes::Codes;
@@ -464,6 +464,12 @@ fn month_screen(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<(), RehearseEr
 fn settings_screen(tablet: &mut Tablet, eye: &mut dyn Eye) -> Result<(), RehearseError> {
     tablet.hear(Event::Ward(ward_screen::Event::SettingsWanted));
     look(tablet, eye)?;
+    // Another key than the desk's, so that there is something to compare. Nobody keeps it.
+    let other = DeskKeyPair::from_random([9; 32])?.public();
+    tablet.shell.offer_desk_key(Some(Ok(other)));
+    tablet.hear(Event::Ticked);
+    eye.look(tablet, "settings-desk-file")?;
+    tablet.shell.offer_desk_key(None);
     tablet.hear(Event::Settings(settings::Event::PinWanted));
     // One that is too easy, so that the screen has something to say.
     for digit in [1, 2, 3, 4, 5, 6] {

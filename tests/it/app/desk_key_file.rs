@@ -10,7 +10,7 @@ use feedside::app::{ui, ward};
 use feedside::handover::{DeskKeyPair, DeskPublic, HandoverError};
 use feedside::store::Store;
 use feedside::store::vault::{Cost, Vault};
-use slint::{ComponentHandle, Global};
+use slint::Global;
 
 use super::tablet::{Tablet, tablet_over};
 use crate::store::Folder;
@@ -113,7 +113,6 @@ fn a_file_without_a_key_is_told_with_why_and_changes_nothing() {
     );
     ui::SettingsAdapter::get(&tablet.window).invoke_keep_desk_file();
     assert_eq!(shown(&tablet).2, "");
-    let _ = tablet.window.window();
 }
 
 #[test]

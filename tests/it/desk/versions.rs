@@ -6,7 +6,7 @@ use feedside::desk::inbox::{Problem, Trouble};
 use feedside::desk::send::{Failed, HOLD_MS, LiesWith, Place, Sender, WAIT_MOST_MS};
 use feedside::desk::{Desk, DeskError, Kept};
 use feedside::handover::{DeskKeyPair, DeskPublic, Opened, Packed, open};
-use feedside::record::{Label, Visit, VisitId, What};
+use feedside::record::{Journal, Label, Visit, VisitId, What};
 use feedside::report::Facts;
 use feedside::report::codes::Codes;
 use uuid::Uuid;
@@ -120,6 +120,62 @@ fn the_last_version_stands_whatever_the_order_of_arrival() {
                 let found: Vec<_> = found.iter().rev().map(|it| it.replaced_by).collect();
                 assert_eq!(found, expected, "{arrived:?}");
             }
+        }
+    }
+}
+
+/// The tablet's clock was put back in between: what a version names counts before when it was signed.
+#[test]
+fn a_clock_that_was_put_back_changes_no_order() {
+    let first = support::sample_visit();
+    let second = amended(&first, 0xb, 60);
+    let third = amended(&second, 0xa, 50);
+    let (_, public) = set_up();
+    let records: Vec<Arriving> = (0..)
+        .zip([&first, &second, &third])
+        .zip(60..)
+        .map(|((version, visit), seed)| Arriving::of(version, visit, &public, seed))
+        .collect();
+    for order in orders(&records) {
+        let (desk, _) = set_up();
+        for record in &order {
+            record.keep(&desk);
+        }
+        let stands = order.iter().position(|it| it.version == 2).unwrap();
+        let unmarked = replaced(&desk).iter().position(Option::is_none);
+        assert_eq!(unmarked, Some(stands));
+    }
+}
+
+/// A visit may be shown before it is signed; that record is older, whenever it is scanned.
+#[test]
+fn a_showing_from_before_the_signature_never_stands_for_the_signed_one() {
+    let signed = support::sample_visit();
+    let entries = signed.journal.entries().iter();
+    let before = entries.take_while(|it| !matches!(it.what, What::Signed { .. }));
+    let mut unsigned = signed.clone();
+    unsigned.journal = Journal::of(before.cloned().collect::<Vec<_>>()).unwrap();
+    let mut shorter = signed.clone();
+    let entries = unsigned.journal.entries();
+    shorter.journal = Journal::of(entries[..entries.len() - 3].to_vec()).unwrap();
+    let (_, public) = set_up();
+    let records: Vec<Arriving> = (0..)
+        .zip([&shorter, &unsigned, &signed])
+        .zip(80..)
+        .map(|((version, visit), seed)| Arriving::of(version, visit, &public, seed))
+        .collect();
+    for order in orders(&records) {
+        let (desk, _) = set_up();
+        for (at, record) in order.iter().enumerate() {
+            record.keep(&desk);
+            let arrived = &order[..=at];
+            let newest = arrived.iter().map(|it| it.version).max().unwrap();
+            let stands = arrived.iter().position(|it| it.version == newest).unwrap();
+            let unmarked: Vec<usize> = (0..)
+                .zip(replaced(&desk))
+                .filter_map(|(place, by)| by.is_none().then_some(place))
+                .collect();
+            assert_eq!(unmarked, [stands]);
         }
     }
 }
