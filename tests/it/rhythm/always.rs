@@ -160,7 +160,7 @@ fn printed_holds(taps: &[Tap]) {
         if ["quick", "flow", "flutter"].contains(&phase.as_str()) {
             in_sucking += sucks(from_ms, to_ms).count();
         } else if phase == "rest" && 0 < place && word(&phases[place - 1]) != "unwatched" {
-            let before = sucks(0, from_ms).last();
+            let before = sucks(0, from_ms).next_back();
             let marked = taps
                 .iter()
                 .any(|tap| !tap.what.is_suck() && tap.at.as_ms() == from_ms);
