@@ -16,6 +16,14 @@ const MARK_TEXT: &str = "An invented visit, made by `feedside rehearse`. The nex
     this folder replaces it. Keep nothing of your own here.\n";
 /// The folders that a rehearsal makes within its own.
 const WITHIN: [&str; 5] = ["codes", "desk", "exports", "screens", "timing"];
+/// The files that it writes beside them.
+const BESIDE: [&str; 5] = [
+    "receipt.txt",
+    "taps.csv",
+    "timings.json",
+    "truth.json",
+    "visit.json",
+];
 
 /// Makes the folder ready: new, or emptied of what an earlier rehearsal left. All is looked at
 /// before anything is touched.
@@ -23,7 +31,7 @@ const WITHIN: [&str; 5] = ["codes", "desk", "exports", "screens", "timing"];
 /// # Errors
 /// [`RehearseError::NotARehearsal`] where something lies that no rehearsal made.
 pub fn make_ready(out: &Path) -> Result<(), RehearseError> {
-    is_free(out)?;
+    has_room(out)?;
     let within = WITHIN.map(|name| out.join(name));
     for folder in &within {
         is_free(folder)?;
@@ -36,6 +44,19 @@ pub fn make_ready(out: &Path) -> Result<(), RehearseError> {
         make(folder)?;
     }
     Ok(())
+}
+
+/// Whether a folder bears the mark, or has none of the files that would be written over. What else
+/// lies there is not touched.
+fn has_room(out: &Path) -> Result<(), RehearseError> {
+    let is_taken = |name: &&str| fs::symlink_metadata(out.join(name)).is_ok();
+    if out.join(MARK).is_file() || !BESIDE.iter().any(|name| is_taken(&name)) {
+        Ok(())
+    } else {
+        Err(RehearseError::NotARehearsal {
+            folder: out.to_owned(),
+        })
+    }
 }
 
 /// Makes a folder and marks it.

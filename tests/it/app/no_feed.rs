@@ -4,7 +4,7 @@
 use feedside::app::bedside::{Event as Bedside, PadKind};
 use feedside::app::before::{Event as Before, Question};
 use feedside::app::event::Event;
-use feedside::app::keeper::{Story, Told};
+use feedside::app::keeper::Told;
 use feedside::app::looking_back::Event as LookingBack;
 use feedside::app::plan::Event as Plan;
 use feedside::app::route::Route;
@@ -17,7 +17,7 @@ use slint::Global;
 
 use super::eyes::faults_on;
 use super::golden::Golden;
-use super::tablet::{CANVAS, Tablet, tablet_over};
+use super::tablet::{CANVAS, Tablet, tablet_over, told_nothing};
 use crate::support::{empty_visit, sample_pair};
 
 /// A tablet on the screen before the feed of a visit that has begun.
@@ -26,16 +26,7 @@ fn before_a_feed() -> Tablet {
     store.save_pair(&sample_pair()).unwrap();
     store.begin_visit(&empty_visit()).unwrap();
     let tablet = tablet_over(store, (1280, 800));
-    let story = Story {
-        pair: sample_pair(),
-        visits: vec![],
-        receipts: vec![],
-        weighings: vec![],
-        last_day: None,
-        days: vec![],
-        acknowledged: vec![],
-    };
-    let told = Told::Opened(Box::new(empty_visit()), Box::new(story));
+    let told = Told::Opened(Box::new(empty_visit()), Box::new(told_nothing()));
     (tablet.hear)(Event::Told(told));
     assert_eq!(route(&tablet), Route::Before);
     tablet

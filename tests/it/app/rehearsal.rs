@@ -32,7 +32,8 @@ fn put(file: &Path, text: &str) {
 fn what_no_rehearsal_made_is_refused_and_left_as_it_is() {
     for (name, there) in [
         ("a-desk", &["desk/desk.sqlite"][..]),
-        ("notes", &["notes.txt"]),
+        ("receipt", &["receipt.txt"]),
+        ("codes", &["codes/mine.png"]),
         ("visit", &["visit.json"]),
         ("timing", &["timing/store.sqlite"]),
         // The folder was a rehearsal's; then a desk of its own came into it.
@@ -90,6 +91,7 @@ fn a_rehearsal_over_an_earlier_one_has_nothing_left_of_it_and_every_export() {
     let folder = Folder::new("rehearsal-again");
     let out = folder.file("out");
     put(&out.join(MARK), "");
+    put(&out.join("notes.txt"), "not the rehearsal's");
     for name in ["codes", "desk", "exports", "screens", "timing"] {
         put(&out.join(name).join(MARK), "");
     }
@@ -100,6 +102,7 @@ fn a_rehearsal_over_an_earlier_one_has_nothing_left_of_it_and_every_export() {
     let walked = walk(&out, 5, &mut Closed).unwrap();
     assert!(!out.join("codes/record-9-of-9.png").exists());
     assert!(!out.join("screens/old.png").exists());
+    assert!(out.join("notes.txt").exists());
     assert_eq!(walked.desk.inbox().heads().unwrap().len(), 1);
     for (file, begins) in [
         ("visit.fhir.json", "{"),

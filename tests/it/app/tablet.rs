@@ -47,7 +47,17 @@ pub fn tablet() -> Tablet {
     store.save_pair(&sample_pair()).unwrap();
     store.begin_visit(&visit).unwrap();
     let tablet = tablet_over(store, (1280, 800));
-    let story = Story {
+    let story = told_nothing();
+    (tablet.hear)(Event::Told(Told::Opened(Box::new(visit), Box::new(story))));
+    CANVAS.with(|canvas| {
+        let _ = canvas.draw();
+    });
+    tablet
+}
+
+/// The story of the sample pair, of which no visit told anything.
+pub fn told_nothing() -> Story {
+    Story {
         pair: sample_pair(),
         visits: vec![],
         receipts: vec![],
@@ -55,12 +65,7 @@ pub fn tablet() -> Tablet {
         last_day: None,
         days: vec![],
         acknowledged: vec![],
-    };
-    (tablet.hear)(Event::Told(Told::Opened(Box::new(visit), Box::new(story))));
-    CANVAS.with(|canvas| {
-        let _ = canvas.draw();
-    });
-    tablet
+    }
 }
 
 /// A tablet over a store, as it is before its first screen.
