@@ -49,8 +49,8 @@ pub fn make_ready(out: &Path) -> Result<(), RehearseError> {
 /// Whether a folder bears the mark, or has none of the files that would be written over. What else
 /// lies there is not touched.
 fn has_room(out: &Path) -> Result<(), RehearseError> {
-    let is_taken = |name: &&str| fs::symlink_metadata(out.join(name)).is_ok();
-    if out.join(MARK).is_file() || !BESIDE.iter().any(|name| is_taken(&name)) {
+    let is_taken = |name: &str| fs::symlink_metadata(out.join(name)).is_ok();
+    if out.join(MARK).is_file() || !BESIDE.iter().any(|name| is_taken(name)) {
         Ok(())
     } else {
         Err(RehearseError::NotARehearsal {

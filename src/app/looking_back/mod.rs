@@ -1,5 +1,6 @@
 //! Looking back: the whole feed, what it comes to, what was found after it, and the findings.
 
+mod cards;
 mod effect;
 pub mod entries;
 mod event;
@@ -8,8 +9,9 @@ mod render;
 pub mod strip;
 mod update;
 
+pub use cards::finding_rows;
 pub use effect::Effect;
 pub use event::{After, Event};
 pub use model::{Model, Picked};
-pub use render::{finding_rows, render};
+pub use render::render;
 pub use update::update;

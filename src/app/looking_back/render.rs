@@ -4,17 +4,17 @@ use slint::Global;
 
 use crate::app::around::Around;
 use crate::app::bedside::flag::flag_rows;
-use crate::app::bedside::strip::{band_rows, kind_of, level_of, mark_rows, seconds};
+use crate::app::bedside::strip::{band_rows, kind_of, mark_rows, seconds};
 use crate::app::entry_line;
 use crate::app::lists::list;
 use crate::app::open_visit::OpenVisit;
 use crate::app::{compared, say, ui};
-use crate::findings::{Finding, Judged, Level, compare};
+use crate::findings::compare;
 use crate::record::{At, BabyState, BreastAfter, Feed, NippleAfter, StoredWord};
-use crate::report::phrase;
 use crate::rhythm::{Phase, Rate, Summary};
 use crate::words::Words;
 
+use super::cards::{finding_rows, unjudged};
 use super::model::SHOWN_LEAST_MS;
 use super::{Model, Picked, entries, strip};
 
@@ -394,89 +394,4 @@ fn after(feed: &Feed, words: &Words) -> Vec<ui::ChoiceGroup> {
             feed.baby_state,
         ),
     ]
-}
-
-/// The findings as cards.
-pub fn finding_rows(
-    judged: &Judged,
-    open: &OpenVisit,
-    around: &Around<'_>,
-    words: &Words,
-) -> Vec<ui::FindingRow> {
-    judged
-        .findings
-        .iter()
-        .map(|finding| finding_row(finding, open, around, words))
-        .collect()
-}
-
-fn finding_row(
-    finding: &Finding,
-    open: &OpenVisit,
-    around: &Around<'_>,
-    words: &Words,
-) -> ui::FindingRow {
-    let acknowledged = open
-        .folded
-        .acknowledged
-        .iter()
-        .rev()
-        .find(|it| it.rule == finding.rule);
-    let needs = finding.level == Level::MedicalReviewNow
-        && acknowledged.is_none()
-        && open.folded.signed.is_none();
-    ui::FindingRow {
-        level: level_of(finding.level),
-        level_name: say::stored(words, "level", finding.level).into(),
-        title: phrase::finding(words, finding).into(),
-        reason: phrase::reason(words, finding).into(),
-        source: words.say(&format!("source-{}", finding.source)).into(),
-        tries: phrase::tries(words, finding).unwrap_or_default().into(),
-        call: phrase::call(words, finding, around.policy.call(finding.call))
-            .unwrap_or_default()
-            .into(),
-        acknowledge: if needs {
-            words.say_with(
-                "looking-back-acknowledge",
-                &[("by", around.preferences.specialist.as_str().into())],
-            )
-        } else {
-            String::new()
-        }
-        .into(),
-        acknowledged: acknowledged
-            .map_or_else(String::new, |it| {
-                words.say_with(
-                    "looking-back-acknowledged",
-                    &[
-                        ("by", it.by.as_str().into()),
-                        ("time", say::time(words, it.wall, around.now.wall).into()),
-                    ],
-                )
-            })
-            .into(),
-    }
-}
-
-fn unjudged(judged: &Judged, words: &Words) -> String {
-    judged
-        .unjudged
-        .iter()
-        .map(|unjudged| {
-            let missing = unjudged
-                .missing
-                .iter()
-                .map(|missing| say::coded(words, "missing", missing))
-                .collect::<Vec<_>>()
-                .join(", ");
-            words.say_with(
-                "looking-back-unjudged-line",
-                &[
-                    ("rule", phrase::rule(words, &unjudged.rule).into()),
-                    ("missing", missing.into()),
-                ],
-            )
-        })
-        .collect::<Vec<_>>()
-        .join("\n")
 }

@@ -13,7 +13,7 @@ use feedside::app::ui;
 use feedside::record::{BabyDanger, Side, What};
 use feedside::store::Store;
 use feedside::words::Lang;
-use slint::Global;
+use slint::{Global, Model};
 
 use super::eyes::faults_on;
 use super::golden::Golden;
@@ -72,6 +72,10 @@ fn medical_review_is_called_for_on_every_screen_until_somebody_answers_for_it() 
     (tablet.hear)(Event::Before(Before::FindingsWanted));
     assert_eq!(route(&tablet), Route::LookingBack);
     assert_eq!(review(&tablet), "", "its card is here");
+    // Nobody is named in the settings: whoever began the visit answers, as the key says.
+    let findings = ui::LookingBackAdapter::get(&tablet.window).get_findings();
+    let first = findings.row_data(0).unwrap();
+    assert_eq!(first.acknowledge, "Acknowledge as kb");
     (tablet.hear)(Event::LookingBack(LookingBack::PlanWanted));
     assert_ne!(review(&tablet), "");
     (tablet.hear)(Event::Plan(Plan::BackWanted));
