@@ -249,7 +249,7 @@ def rules(program, folder):
     own = POLICY.read_text(encoding="utf-8").replace("feeds_least = 8", "feeds_least = 10")
     file.write_text(own.replace('name = "Built-in"', 'name = "Ward seven"'), encoding="utf-8")
     for tag, value in [("en", "Least feeds in 24 hours: 10; published bounds 8 to 12"),
-                       ("de", "Mindeste Mahlzeiten in 24 Stunden: 10; veröffentlichte Spanne 8 bis 12")]:
+                       ("de", "Mindestzahl der Mahlzeiten in 24 Stunden: 10; veröffentlichte Spanne 8 bis 12")]:
         code, out, err, _, _ = run(program, "rules", "--lang", tag, "--policy", file)
         few = "\n".join(blocks(out).get("feeds-few", []))
         check(f"rules, {tag}: with a ward's policy, its name and its threshold",
