@@ -81,11 +81,11 @@ pub struct Weighed {
 impl Weighed {
     /// All weights that a journal tells and has not taken back.
     pub fn all_of(journal: &Journal) -> impl Iterator<Item = Self> + '_ {
-        let entries = journal.entries().iter().zip(journal.standing());
-        entries.filter_map(|(entry, stands)| match entry.what {
-            What::Weighed(weighing) if stands => Some(Self {
+        let entries = journal.standing_entries();
+        entries.filter_map(|entry| match entry.what {
+            What::Weighed(weighing) => Some(Self {
                 told: entry.wall,
-                at: weighing.taken.unwrap_or(entry.wall),
+                at: weighing.taken_at(entry.wall),
                 weighing,
             }),
             _ => None,

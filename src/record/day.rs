@@ -243,6 +243,13 @@ pub struct Weighing {
     pub taken: Option<WallTime>,
 }
 
+impl Weighing {
+    /// When it was taken, noted in an entry of such a time.
+    pub fn taken_at(&self, noted: WallTime) -> WallTime {
+        self.taken.unwrap_or(noted)
+    }
+}
+
 /// One nappy changed during the visit.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Nappy {

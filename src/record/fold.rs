@@ -130,10 +130,8 @@ impl Folded {
 /// Folds a journal; struck entries count as never made.
 pub fn fold(journal: &Journal) -> Folded {
     let mut folded = Folded::default();
-    for (entry, stands) in journal.entries().iter().zip(journal.standing()) {
-        if stands {
-            step(&mut folded, entry);
-        }
+    for entry in journal.standing_entries() {
+        step(&mut folded, entry);
     }
     folded
 }
@@ -155,7 +153,7 @@ fn step(folded: &mut Folded, entry: &Entry) {
             let before = folded.last_day.take().unwrap_or_default();
             folded.last_day = Some(before.overlaid(day));
         }
-        What::Weighed(weighing) => weighed(folded, weighing.taken.unwrap_or(wall), *weighing),
+        What::Weighed(weighing) => weighed(folded, weighing.taken_at(wall), *weighing),
         What::Nappy(nappy) => folded.nappies.push((wall, *nappy)),
         What::BreastBefore(breast) => {
             match folded

@@ -128,14 +128,15 @@ impl Journal {
         standing
     }
 
-    /// The last entry that "take back" would take back.
-    pub fn last_to_take_back(&self) -> Option<&Entry> {
-        let standing = self.standing();
-        self.entries
-            .iter()
-            .zip(standing)
-            .rev()
-            .find(|(entry, stands)| *stands && entry.what.can_be_taken_back())
-            .map(|(entry, _)| entry)
+    /// The entries that stand, in order.
+    pub fn standing_entries(&self) -> impl DoubleEndedIterator<Item = &Entry> {
+        let entries = self.entries.iter().zip(self.standing());
+        entries.filter_map(|(entry, stands)| stands.then_some(entry))
+    }
+
+    /// What "take back" may take back, the last first.
+    pub fn to_take_back(&self) -> impl Iterator<Item = &Entry> {
+        let standing = self.standing_entries().rev();
+        standing.filter(|entry| entry.what.can_be_taken_back())
     }
 }

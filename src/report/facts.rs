@@ -346,7 +346,7 @@ fn taken_back(visit: &Visit) -> Vec<TakenBack> {
         .zip(journal.standing())
         .filter(|(_, stands)| !stands)
         .filter_map(|(entry, _)| match entry.what {
-            What::Weighed(it) => Some(TakenBack::Weight(it.taken.unwrap_or(entry.wall), it)),
+            What::Weighed(it) => Some(TakenBack::Weight(it.taken_at(entry.wall), it)),
             What::Nappy(_) => Some(TakenBack::Nappy(entry.wall)),
             What::FeedStarted { .. } => Some(TakenBack::Feed(entry.at)),
             What::Pain { .. } => Some(TakenBack::Pain(entry.at)),

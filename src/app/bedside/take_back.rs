@@ -24,12 +24,7 @@ pub enum TakenBack<'a> {
 /// What "take back" would take back now; nothing where no feed runs.
 pub fn last(open: &OpenVisit) -> Option<TakenBack<'_>> {
     open.folded.running()?;
-    let journal = &open.visit.journal;
-    let entries = journal.entries().iter().zip(journal.standing());
-    let mut back = entries
-        .rev()
-        .filter(|(entry, stands)| *stands && entry.what.can_be_taken_back())
-        .map(|(entry, _)| entry);
+    let mut back = open.visit.journal.to_take_back();
     let told = back.next()?;
     if !matches!(told.what, What::FeedStarted { .. }) {
         return Some(TakenBack::Told(told));

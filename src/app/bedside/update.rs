@@ -115,16 +115,13 @@ const fn what_of(kind: PadKind) -> What {
 
 /// The entry of the first tap on a pad at a time or later, if it stands.
 fn tap_since(journal: &Journal, kind: PadKind, at: At) -> Option<u32> {
-    let standing = journal.standing();
     journal
-        .entries()
-        .iter()
-        .zip(standing)
+        .standing_entries()
         .rev()
-        .take_while(|(entry, _)| at <= entry.at)
-        .filter(|(entry, stands)| *stands && entry.what == what_of(kind))
+        .take_while(|entry| at <= entry.at)
+        .filter(|entry| entry.what == what_of(kind))
         .last()
-        .map(|(entry, _)| entry.seq)
+        .map(|entry| entry.seq)
 }
 
 fn pain_told(pain: i32, feed: Option<&Feed>) -> Vec<Effect> {

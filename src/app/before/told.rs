@@ -159,9 +159,9 @@ pub(super) fn entries(journal: &Journal, wanted: LastDay) -> Vec<What> {
 
 /// The answers that stand: number, what they tell, and whether this version knows all of it.
 fn standing_days(journal: &Journal) -> impl Iterator<Item = (u32, &LastDay, bool)> {
-    let entries = journal.entries().iter().zip(journal.standing());
-    entries.filter_map(|(entry, stands)| match &entry.what {
-        What::LastDay(day) if stands => Some((entry.seq, day, entry.newer.is_none())),
+    let entries = journal.standing_entries();
+    entries.filter_map(|entry| match &entry.what {
+        What::LastDay(day) => Some((entry.seq, day, entry.newer.is_none())),
         _ => None,
     })
 }
@@ -196,9 +196,9 @@ pub(super) fn breast(journal: &Journal, touched: BreastBefore) -> Vec<What> {
 }
 
 fn standing_breasts(journal: &Journal) -> impl Iterator<Item = (u32, &BreastBefore)> {
-    let entries = journal.entries().iter().zip(journal.standing());
-    entries.filter_map(|(entry, stands)| match &entry.what {
-        What::BreastBefore(it) if stands => Some((entry.seq, it)),
+    let entries = journal.standing_entries();
+    entries.filter_map(|entry| match &entry.what {
+        What::BreastBefore(it) => Some((entry.seq, it)),
         _ => None,
     })
 }

@@ -184,18 +184,13 @@ pub(super) fn open_questions(open: &OpenVisit, now: WallTime) -> Vec<Questioned>
 
 /// The number of the standing entry of a weight taken at a time.
 fn weighed_at(open: &OpenVisit, at: WallTime) -> Option<u32> {
-    let journal = &open.visit.journal;
-    let entries = journal.entries().iter().zip(journal.standing());
-    entries
+    let is_it = |what: &What, noted| matches!(what, What::Weighed(it) if it.taken_at(noted) == at);
+    open.visit
+        .journal
+        .standing_entries()
         .rev()
-        .find(|(it, stands)| {
-            let taken = match &it.what {
-                What::Weighed(weighing) => Some(weighing.taken.unwrap_or(it.wall)),
-                _ => None,
-            };
-            *stands && taken == Some(at)
-        })
-        .map(|(it, _)| it.seq)
+        .find(|it| is_it(&it.what, it.wall))
+        .map(|it| it.seq)
 }
 
 /// A key of the nappy put in, or taken out where it was in. Heavy is wet as well.

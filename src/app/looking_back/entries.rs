@@ -8,24 +8,15 @@ use super::Effect;
 
 /// The entries that can be taken back here, the newest first.
 pub fn told(open: &OpenVisit) -> Vec<&Entry> {
-    let journal = &open.visit.journal;
     let last_end = last_end(open);
-    let entries = journal.entries().iter().zip(journal.standing());
-    entries
-        .rev()
-        .filter(|(entry, stands)| {
-            *stands
-                && match entry.what {
-                    // Later feeds stand on the ends of earlier ones, and taps on a feed's start.
-                    What::FeedEnded { .. } => last_end == Some(entry.seq),
-                    What::FeedStarted { .. } | What::TapAdded { .. } | What::TouchUnresolved => {
-                        false
-                    }
-                    _ => !entry.what.is_tap() && entry.what.can_be_taken_back(),
-                }
-        })
-        .map(|(entry, _)| entry)
-        .collect()
+    let told = open.visit.journal.to_take_back();
+    told.filter(|entry| match entry.what {
+        // Later feeds stand on the ends of earlier ones, and taps on a feed's start.
+        What::FeedEnded { .. } => last_end == Some(entry.seq),
+        What::FeedStarted { .. } | What::TapAdded { .. } | What::TouchUnresolved => false,
+        _ => !entry.what.is_tap(),
+    })
+    .collect()
 }
 
 /// The end of the last feed, if none runs.
@@ -33,12 +24,9 @@ fn last_end(open: &OpenVisit) -> Option<u32> {
     if open.folded.running().is_some() {
         return None;
     }
-    let journal = &open.visit.journal;
-    let entries = journal.entries().iter().zip(journal.standing());
-    entries
-        .rev()
-        .find(|(entry, stands)| *stands && matches!(entry.what, What::FeedEnded { .. }))
-        .map(|(entry, _)| entry.seq)
+    let mut told = open.visit.journal.to_take_back();
+    told.find(|entry| matches!(entry.what, What::FeedEnded { .. }))
+        .map(|entry| entry.seq)
 }
 
 /// What taking one of them back leads to. Where it is the end of the feed, the feed goes on, and

@@ -59,11 +59,8 @@ fn held(from_ms: f64, shown_ms: f64, start: At, end: At) -> Option<(At, At)> {
 fn taps<'a>(journal: &'a Journal, feed: &'a Feed) -> impl Iterator<Item = (u32, At, TapWhat)> + 'a {
     let end = feed.ended.map(|end| end.at);
     journal
-        .entries()
-        .iter()
-        .zip(journal.standing())
-        .filter(|(_, stands)| *stands)
-        .filter_map(|(entry, _)| match entry.what {
+        .standing_entries()
+        .filter_map(|entry| match entry.what {
             What::Suck => Some((entry.seq, entry.at, TapWhat::Suck)),
             What::SuckSwallow => Some((entry.seq, entry.at, TapWhat::SuckSwallow)),
             What::Swallow => Some((entry.seq, entry.at, TapWhat::Swallow)),

@@ -147,15 +147,14 @@ fn pain_told(model: &Model, pain: i32, open: &OpenVisit) -> Vec<Effect> {
 
 /// The entry in which a pain was told, if it stands.
 fn entry_of(journal: &Journal, told: &PainAt) -> Option<u32> {
-    let entries = journal.entries().iter().zip(journal.standing());
-    entries
+    journal
+        .standing_entries()
         .rev()
-        .find(|(entry, stands)| {
-            *stands
-                && entry.at == told.at
+        .find(|entry| {
+            entry.at == told.at
                 && matches!(entry.what, What::Pain { score, .. } if score == told.pain)
         })
-        .map(|(entry, _)| entry.seq)
+        .map(|entry| entry.seq)
 }
 
 fn told(after: After, index: usize, feed: Option<u32>) -> Option<What> {

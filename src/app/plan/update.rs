@@ -94,19 +94,14 @@ fn item_or_not(open: &OpenVisit, item: PlanItem) -> What {
         Some(call) => other.call() == Some(call),
         None => *other == item,
     };
-    let standing = open.visit.journal.standing();
     open.visit
         .journal
-        .entries()
-        .iter()
-        .zip(standing)
+        .standing_entries()
         .rev()
-        .find(|(entry, stands)| {
-            *stands && matches!(&entry.what, What::PlanItem(other) if is_it(other))
-        })
+        .find(|entry| matches!(&entry.what, What::PlanItem(other) if is_it(other)))
         .map_or_else(
             || What::PlanItem(item.clone()),
-            |(entry, _)| What::Struck { entry: entry.seq },
+            |entry| What::Struck { entry: entry.seq },
         )
 }
 

@@ -74,11 +74,11 @@ fn a_signed_journal_takes_only_that_it_was_shown_and_that_a_receipt_came() {
 fn take_back_goes_back_one_entry_at_a_time() {
     let mut journal = journal(vec![feed_started(), What::Suck, What::SuckSwallow]);
     for expected in [3, 2, 1] {
-        let last = journal.last_to_take_back().unwrap().seq;
+        let last = journal.to_take_back().next().unwrap().seq;
         assert_eq!(last, expected);
         journal
             .push(entry(journal.next_seq(), struck(last)))
             .unwrap();
     }
-    assert_eq!(journal.last_to_take_back(), None);
+    assert_eq!(journal.to_take_back().next(), None);
 }
