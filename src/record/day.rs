@@ -155,12 +155,14 @@ macro_rules! each_answer {
 
 /// The most feeds, or nappies of a kind, that a day is taken to hold.
 pub const COUNT_MOST: u8 = 40;
+/// The most hours since a wet nappy that are taken.
+pub const HOURS_SINCE_WET_MOST: u8 = 96;
 
 impl LastDay {
     /// Checks the counts.
     ///
     /// # Errors
-    /// A count above [`COUNT_MOST`], or more than 96 hours since a wet nappy.
+    /// A count above [`COUNT_MOST`], or more than [`HOURS_SINCE_WET_MOST`] hours since a wet nappy.
     pub fn checked(self) -> Result<Self, RecordError> {
         for (what, count) in [
             ("feeds", self.feeds),
@@ -173,7 +175,7 @@ impl LastDay {
             "hours since a wet nappy",
             self.hours_since_wet.unwrap_or(0).into(),
             0,
-            96,
+            HOURS_SINCE_WET_MOST.into(),
         )?;
         Ok(self)
     }

@@ -26,8 +26,8 @@ mod word;
 
 pub use adjustment::Adjustment;
 pub use day::{
-    BabyDanger, BreastBefore, BreastState, Jaundice, LastDay, MotherDanger, Nappy, NippleBefore,
-    StoolColour, Weighing, WeighingMoment,
+    BabyDanger, BreastBefore, BreastState, COUNT_MOST, HOURS_SINCE_WET_MOST, Jaundice, LastDay,
+    MotherDanger, Nappy, NippleBefore, StoolColour, Weighing, WeighingMoment,
 };
 pub use entry::{AsStored, Entry, What};
 pub use error::RecordError;

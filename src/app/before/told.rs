@@ -7,8 +7,9 @@
 
 use super::{Count, Question};
 use crate::record::{
-    BabyDanger, BreastBefore, BreastState, Coded, Jaundice, Journal, LastDay, Millilitres,
-    MotherDanger, NippleBefore, Side, StoolColour, StoredWord, TenthsCelsius, What,
+    BabyDanger, BreastBefore, BreastState, COUNT_MOST, Coded, HOURS_SINCE_WET_MOST, Jaundice,
+    Journal, LastDay, Millilitres, MotherDanger, NippleBefore, Side, StoolColour, StoredWord,
+    TenthsCelsius, What,
 };
 
 /// Where the temperature starts, in tenths of a degree (common practice).
@@ -74,13 +75,13 @@ pub(super) fn value(day: &LastDay, count: Count) -> Option<i64> {
 
 /// Sets a number, held within what it may be; nothing takes it back.
 pub(super) fn set(day: &mut LastDay, count: Count, next: Option<i64>) {
-    let small = |most: i64| next.and_then(|next| u8::try_from(next.clamp(0, most)).ok());
+    let small = |most: u8| next.and_then(|next| u8::try_from(next.clamp(0, most.into())).ok());
     let milk = || next.and_then(|next| Millilitres::new(next.clamp(0, MILK_MOST_ML)).ok());
     match count {
-        Count::Feeds => day.feeds = small(40),
-        Count::Wet => day.wet = small(40),
-        Count::Dirty => day.dirty = small(40),
-        Count::HoursSinceWet => day.hours_since_wet = small(96),
+        Count::Feeds => day.feeds = small(COUNT_MOST),
+        Count::Wet => day.wet = small(COUNT_MOST),
+        Count::Dirty => day.dirty = small(COUNT_MOST),
+        Count::HoursSinceWet => day.hours_since_wet = small(HOURS_SINCE_WET_MOST),
         Count::Temperature => {
             // A step beyond the ends leaves it where it is.
             let held = day.temperature.filter(|_| next.is_some());
